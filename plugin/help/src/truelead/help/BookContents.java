@@ -78,7 +78,8 @@ public final class BookContents extends AbstractTocProvider {
 			if (href == null) {
 				return new Topic(getLabel(), address(HelpBook.overview()), topics);
 			}
-			return topics.stream().flatMap(group -> group.topics().stream()).filter(topic -> href.equals(topic.href())).findFirst().orElse(null);
+			return topics.stream().flatMap(group -> group.topics().stream()).filter(topic -> href.equals(topic.href())).findFirst()
+					.orElse(null);
 		}
 
 		@Override
@@ -127,7 +128,8 @@ public final class BookContents extends AbstractTocProvider {
 		@Override
 		public IToc getToc() {
 			return new Contents(HelpBook.groups().entrySet().stream()
-					.map(group -> new Topic(group.getKey(), address(group.getValue().get(0)), group.getValue().stream().map(Topic::new).toList())).toList());
+					.map(group -> new Topic(group.getKey(), address(group.getValue().get(0)),
+							group.getValue().stream().map(Topic::new).toList())).toList());
 		}
 
 		@Override

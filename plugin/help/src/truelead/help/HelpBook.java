@@ -25,8 +25,8 @@ public final class HelpBook {
 	/** Headings of the README whose text stands on the first page. */
 	private static final List<String> FIRST = List.of("In Eclipse", "Caution");
 	/** Headings that are pages of their own. */
-	private static final List<String> OTHERS = List.of("What it says", "Telling it what is wanted", "The machine", "Settings", "Threads at the bench", "Lessons",
-			"Reports", "Exit status");
+	private static final List<String> OTHERS = List.of("What it says", "Telling it what is wanted", "The machine", "Settings",
+			"Threads at the bench", "Lessons", "Reports", "Exit status");
 
 	private static final List<HelpPage> ALL = read();
 
@@ -59,8 +59,8 @@ public final class HelpBook {
 		StringBuilder first = new StringBuilder("# Truelead\n").append(sections.get(""));
 		FIRST.forEach(heading -> first.append("\n## ").append(heading).append('\n').append(section(sections, heading)));
 		pages.add(new HelpPage(OVERVIEW, "Overview", CHAPTERS, "", first.toString()));
-		OTHERS.forEach(heading -> pages.add(
-				new HelpPage(heading.toLowerCase(Locale.ROOT).replace(' ', '-'), heading, CHAPTERS, "", "# " + heading + "\n" + section(sections, heading))));
+		OTHERS.forEach(heading -> pages.add(new HelpPage(heading.toLowerCase(Locale.ROOT).replace(' ', '-'), heading, CHAPTERS, "",
+				"# " + heading + "\n" + section(sections, heading))));
 		Rules.pages().forEach(rule -> pages.add(new HelpPage(rule.name(), rule.name(), rule.group(), rule.summary(), page(rule))));
 		return List.copyOf(pages);
 	}
@@ -75,7 +75,8 @@ public final class HelpBook {
 	}
 
 	private static String section(Map<String, String> sections, String heading) {
-		return Optional.ofNullable(sections.get(heading)).orElseThrow(() -> new IllegalStateException("the README has no heading " + heading));
+		return Optional.ofNullable(sections.get(heading))
+				.orElseThrow(() -> new IllegalStateException("the README has no heading " + heading));
 	}
 
 	/** Text by heading of the second level; what stands before the first one, without the title, under no name. */

@@ -15,14 +15,15 @@ final class PageHtml {
 	private static final HtmlRenderer RENDERER = HtmlRenderer.builder().escapeHtml(true).nodeRendererFactory(Nodes::new).build();
 
 	private static final String STYLE = "body{font:13px/1.5 sans-serif;max-width:48em;margin:1.5em}pre,code{font:12px/1.45 monospace}"
-			+ "pre{padding:.6em .8em;border:1px solid #8888;overflow:auto}td,th{padding:.2em .8em .2em 0;text-align:left;vertical-align:top}";
+			+ "pre{padding:.6em .8em;border:1px solid #8888;overflow:auto}td,th{padding:.2em .8em .2em "
+			+ "0;text-align:left;vertical-align:top}";
 
 	private PageHtml() {
 	}
 
 	static String of(HelpPage page) {
-		return "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>" + page.title() + "</title><style>" + STYLE + "</style></head>\n<body>\n"
-				+ RENDERER.render(page.tree()) + "</body></html>\n";
+		return "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>" + page.title() + "</title><style>" + STYLE
+				+ "</style></head>\n<body>\n" + RENDERER.render(page.tree()) + "</body></html>\n";
 	}
 
 	/** Tables and names of rules; everything else is drawn as Markdown usually is. */

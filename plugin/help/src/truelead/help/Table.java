@@ -88,7 +88,8 @@ public final class Table extends CustomBlock {
 		if (last != null && last.getFirstChild() == null) {
 			last.unlink();
 		}
-		boolean underline = row.getFirstChild() != null && row.getFirstChild().getFirstChild() instanceof Text text && text.getLiteral().startsWith("---");
+		boolean underline = row.getFirstChild() != null && row.getFirstChild().getFirstChild() instanceof Text text
+				&& text.getLiteral().startsWith("---");
 		if (!underline && row.getFirstChild() != null) {
 			appendChild(row);
 		}

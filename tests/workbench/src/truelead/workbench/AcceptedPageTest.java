@@ -41,7 +41,8 @@ class AcceptedPageTest {
 			}
 		}
 		program = OpenProgram.file("noted.nc", NOTED);
-		accepts = OpenProgram.file("accepted-findings.csv", "fingerprint,rule,program,reason,person,date\n0000,hole-missing,noted.nc,cast hole,first shift,2026-11-25\n");
+		accepts = OpenProgram.file("accepted-findings.csv",
+				"fingerprint,rule,program,reason,person,date\n0000,hole-missing,noted.nc,cast hole,first shift,2026-11-25\n");
 	}
 
 	@AfterEach
@@ -53,9 +54,10 @@ class AcceptedPageTest {
 	@Test
 	void notesAndLinesOfTheAcceptFileAreListedAndTheStaleOneIsMarked() {
 		onPage(() -> {
-			assertThat(row(0)).containsExactly("hole-missing", "noted.nc", "", "stale: accepts nothing", "cast hole", "first shift", "2026-11-25",
-					"accepted-findings.csv");
-			assertThat(row(1)).containsExactly("feed-off-pitch", "noted.nc", "20", "in force", "FLOATING HOLDER", "", "", "note in the program");
+			assertThat(row(0)).containsExactly("hole-missing", "noted.nc", "", "stale: accepts nothing", "cast hole", "first shift",
+					"2026-11-25", "accepted-findings.csv");
+			assertThat(row(1)).containsExactly("feed-off-pitch", "noted.nc", "20", "in force", "FLOATING HOLDER", "", "",
+					"note in the program");
 			Screen.press(0, SWT.ESC, (char) 27);
 		});
 	}
@@ -67,7 +69,8 @@ class AcceptedPageTest {
 			Screen.press(0, SWT.CR, '\r');
 		});
 		IEditorPart editor = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().getActiveEditor();
-		assertThat(((ITextSelection) ((ITextEditor) editor).getSelectionProvider().getSelection()).getText()).isEqualTo("(ALLOW: FEED-OFF-PITCH, FLOATING HOLDER)");
+		assertThat(((ITextSelection) ((ITextEditor) editor).getSelectionProvider().getSelection()).getText())
+				.isEqualTo("(ALLOW: FEED-OFF-PITCH, FLOATING HOLDER)");
 	}
 
 	@Test

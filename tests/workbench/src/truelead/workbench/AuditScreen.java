@@ -105,8 +105,9 @@ final class AuditScreen {
 	}
 
 	static ToolItem button(String words) {
-		return Dialogs.find(page().findView(VIEW).getViewSite().getShell(), ToolBar.class).stream().flatMap(bar -> Arrays.stream(bar.getItems()))
-				.filter(one -> one.getText().startsWith(words) || words.equals(one.getToolTipText())).findFirst().orElseThrow();
+		return Dialogs.find(page().findView(VIEW).getViewSite().getShell(), ToolBar.class).stream()
+				.flatMap(bar -> Arrays.stream(bar.getItems())).filter(one -> one.getText().startsWith(words)
+						|| words.equals(one.getToolTipText())).findFirst().orElseThrow();
 	}
 
 	/** The programs with their verdicts. */

@@ -95,7 +95,8 @@ class AuditViewTest {
 		AuditScreen.audit(project, 2);
 		AuditScreen.goTo("slow.nc", "feed-off-pitch");
 		AuditScreen.accept("floating holder", false);
-		Screen.waitUntil("the verdict without the finding", () -> AuditScreen.verdict("slow.nc").startsWith("shop/slow.nc \u2013 Nothing found"));
+		Screen.waitUntil("the verdict without the finding",
+				() -> AuditScreen.verdict("slow.nc").startsWith("shop/slow.nc \u2013 Nothing found"));
 		assertThat(text(project.getFile("slow.nc"))).contains("H3\n(ALLOW: FEED-OFF-PITCH, FLOATING HOLDER)\nG99 G84 Z-14.5 R5. F500");
 	}
 
@@ -104,7 +105,8 @@ class AuditViewTest {
 		AuditScreen.audit(project, 2);
 		AuditScreen.goTo("slow.nc", "feed-off-pitch");
 		AuditScreen.accept("floating holder", true);
-		Screen.waitUntil("the verdict without the finding", () -> AuditScreen.verdict("slow.nc").startsWith("shop/slow.nc \u2013 Nothing found"));
+		Screen.waitUntil("the verdict without the finding",
+				() -> AuditScreen.verdict("slow.nc").startsWith("shop/slow.nc \u2013 Nothing found"));
 		assertThat(text(project.getFile("slow.nc"))).isEqualTo(Programs.WRONG_FEED);
 		assertThat(text(project.getFile("accepted-findings.csv"))).contains(",feed-off-pitch,slow.nc,floating holder,");
 	}
@@ -116,7 +118,8 @@ class AuditViewTest {
 		assertThat(AuditScreen.said()).contains(": 2 errors, ").contains(", 0 accepted.");
 		AuditScreen.goTo("slow.nc", "drill-too-shallow");
 		AuditScreen.accept("soft stock", true);
-		Screen.waitUntil("the sentence, not: " + AuditScreen.said(), () -> AuditScreen.said().contains(": 1 error, ") && AuditScreen.said().contains(", 1 accepted."));
+		Screen.waitUntil("the sentence, not: " + AuditScreen.said(), () -> AuditScreen.said().contains(": 1 error, ")
+				&& AuditScreen.said().contains(", 1 accepted."));
 		assertThat(AuditScreen.tree().getSelection()[0].getText()).startsWith("line 20 error: F500");
 		assertThat(AuditScreen.button("Accept").isEnabled()).isTrue();
 	}
@@ -136,7 +139,8 @@ class AuditViewTest {
 			Screen.type("  ");
 			Screen.press(0, SWT.CR, '\r');
 			Screen.idle(300);
-			assertThat(Dialogs.find(Dialogs.shell("Accept"), Button.class)).filteredOn(button -> button.getText().equals("OK")).noneMatch(Button::isEnabled);
+			assertThat(Dialogs.find(Dialogs.shell("Accept"), Button.class)).filteredOn(button -> button.getText().equals("OK"))
+					.noneMatch(Button::isEnabled);
 			Screen.press(0, SWT.ESC, SWT.ESC);
 		}, () -> AuditScreen.press("Accept"));
 		assertThat(text(project.getFile("slow.nc"))).isEqualTo(Programs.WRONG_FEED);
@@ -188,8 +192,17 @@ class AuditViewTest {
 
 	@Test
 	void aLongAuditTellsHowFarItIsAndIsStoppedInTheMiddleOfAProgram() {
-		String endless = "O1\nG21 G90\n#1=0\nN10 #1=#1+1\nG1 X#1 F100.\nIF [#1 LT 2900000] GOTO 10\nM30\n";
-		List.of("slow-1.nc", "slow-2.nc", "slow-3.nc", "slow-4.nc", "slow-5.nc", "slow-6.nc").forEach(name -> OpenProgram.file(name, endless));
+		String endless = """
+				O1
+				G21 G90
+				#1=0
+				N10 #1=#1+1
+				G1 X#1 F100.
+				IF [#1 LT 2900000] GOTO 10
+				M30
+				""";
+		List.of("slow-1.nc", "slow-2.nc", "slow-3.nc", "slow-4.nc", "slow-5.nc", "slow-6.nc")
+				.forEach(name -> OpenProgram.file(name, endless));
 		AuditScreen.start(project);
 		Screen.waitUntil("how far it is, not: " + AuditScreen.said(), () -> AuditScreen.said().endsWith(" of 8 programs"));
 		AuditScreen.press("Stop");
@@ -203,7 +216,8 @@ class AuditViewTest {
 		OpenProgram program = OpenProgram.open(project.getFile("slow.nc"));
 		program.waitFor("F500");
 		Screen.chord(SWT.CTRL | SWT.ALT, 'a');
-		Screen.waitUntil("the end of the audit, not: " + AuditScreen.said(), () -> AuditScreen.said().startsWith("1 program, 1 threading operation: 1 error, "));
+		Screen.waitUntil("the end of the audit, not: " + AuditScreen.said(),
+				() -> AuditScreen.said().startsWith("1 program, 1 threading operation: 1 error, "));
 		assertThat(AuditScreen.programs()).singleElement().asString().startsWith("shop/slow.nc \u2013 Do not run");
 	}
 
@@ -211,7 +225,8 @@ class AuditViewTest {
 	void whereThereIsNoProgramTheViewSaysHowToChooseSome() throws CoreException {
 		empty();
 		AuditScreen.start(project);
-		Screen.waitUntil("what to do, not: " + AuditScreen.said(), () -> AuditScreen.said().startsWith("There is no program in shop. Choose programs"));
+		Screen.waitUntil("what to do, not: " + AuditScreen.said(),
+				() -> AuditScreen.said().startsWith("There is no program in shop. Choose programs"));
 	}
 
 	private static List<String> texts(TreeItem item) {

@@ -8,8 +8,8 @@ import truelead.checker.rulebook.Rules;
 import truelead.checker.work.Work;
 
 /**
- * A rule that breaks on every program. It takes the place of a registered one until it is closed: no program is known that breaks a rule, and
- * what the workbench does then has to be seen all the same. The registry is an unmodifiable list, so its insides are reached for.
+ * A rule that breaks on every program. It takes the place of a registered one until it is closed: no program is known that breaks a rule,
+ * and what the workbench does then has to be seen all the same. The registry is an unmodifiable list, so its insides are reached for.
  */
 record BrokenRule(String name, Rule whole, int index) implements Rule, AutoCloseable {
 

@@ -40,7 +40,8 @@ class BrokenRuleTest {
 			OpenProgram program = OpenProgram.open(file);
 			assertThat(program.waitFor(SAYS).type()).isEqualTo("warning");
 			assertThat(program.waitFor("F500").type()).isEqualTo("error");
-			Screen.waitUntil("it is in Problems too", () -> OpenProgram.markers(file, "truelead.editor.finding").stream().anyMatch(message -> message.startsWith(SAYS)));
+			Screen.waitUntil("it is in Problems too",
+					() -> OpenProgram.markers(file, "truelead.editor.finding").stream().anyMatch(message -> message.startsWith(SAYS)));
 			assertThat(logged).as("the log says which rule, on what, and where in it").anySatisfy(entry -> assertThat(entry.getMessage())
 					.contains("broken-rule.nc: " + broken.name(), "IllegalStateException", "BrokenRule.check"));
 			program.caretBehind("R5. F5");

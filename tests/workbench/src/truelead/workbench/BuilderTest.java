@@ -60,7 +60,8 @@ class BuilderTest {
 		waitMarked(file);
 		Files.writeString(file.getLocation().toFile().toPath(), Programs.GOOD);
 		file.refreshLocal(IResource.DEPTH_ZERO, null);
-		Screen.waitUntil("the marker gone", () -> OpenProgram.markers(file, OURS).stream().noneMatch(message -> message.startsWith("F500")));
+		Screen.waitUntil("the marker gone", () -> OpenProgram.markers(file, OURS).stream().noneMatch(message ->
+				message.startsWith("F500")));
 	}
 
 	@Test
@@ -79,7 +80,8 @@ class BuilderTest {
 		Screen.press(0, SWT.BS);
 		Screen.type("20");
 		Screen.chord(SWT.CTRL, 's');
-		Screen.waitUntil("the marker gone", () -> OpenProgram.markers(program, OURS).stream().noneMatch(message -> message.startsWith("F500")));
+		Screen.waitUntil("the marker gone", () -> OpenProgram.markers(program, OURS).stream().noneMatch(message ->
+				message.startsWith("F500")));
 		checkAll();
 		Screen.idle(300);
 		assertThat(foreign.getAttribute(IMarker.MESSAGE, "")).isEqualTo("of another plug-in");
@@ -93,6 +95,7 @@ class BuilderTest {
 	}
 
 	private static void waitMarked(IFile file) {
-		Screen.waitUntil("the builder's marker", () -> OpenProgram.markers(file, OURS).stream().anyMatch(message -> message.startsWith("F500")));
+		Screen.waitUntil("the builder's marker", () -> OpenProgram.markers(file, OURS).stream().anyMatch(message ->
+				message.startsWith("F500")));
 	}
 }

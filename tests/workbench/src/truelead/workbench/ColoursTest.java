@@ -37,7 +37,8 @@ class ColoursTest {
 
 	@Test
 	void everyColourStandsOutInTheLightTheme() {
-		assertThat(light()).isNotEmpty().allSatisfy((id, colour) -> assertThat(contrast(colour, WHITE)).as(id).isGreaterThanOrEqualTo(LEAST));
+		assertThat(light()).isNotEmpty().allSatisfy((id, colour) -> assertThat(contrast(colour, WHITE)).as(id)
+				.isGreaterThanOrEqualTo(LEAST));
 	}
 
 	@Test
@@ -50,14 +51,17 @@ class ColoursTest {
 	@Test
 	void whatUnderlinesAFindingStandsOutInBothThemes() throws IOException {
 		Map<String, RGB> light = new TreeMap<>();
-		for (IConfigurationElement element : Platform.getExtensionRegistry().getConfigurationElementsFor("org.eclipse.ui.editors.markerAnnotationSpecification")) {
+		for (IConfigurationElement element : Platform.getExtensionRegistry()
+				.getConfigurationElementsFor("org.eclipse.ui.editors.markerAnnotationSpecification")) {
 			String key = element.getAttribute("colorPreferenceKey");
 			if (key != null && key.startsWith("truelead.")) {
 				light.put(key, colour(element.getAttribute("colorPreferenceValue")));
 			}
 		}
-		assertThat(light).containsKeys("truelead.editor.error.colour", "truelead.editor.warning.colour", "truelead.editor.information.colour");
-		assertThat(light).allSatisfy((key, colour) -> assertThat(contrast(colour, WHITE)).as(key).isGreaterThanOrEqualTo(LEAST_OF_PICTURES));
+		assertThat(light).containsKeys("truelead.editor.error.colour", "truelead.editor.warning.colour",
+				"truelead.editor.information.colour");
+		assertThat(light).allSatisfy((key, colour) -> assertThat(contrast(colour, WHITE)).as(key)
+				.isGreaterThanOrEqualTo(LEAST_OF_PICTURES));
 		Map<String, RGB> dark = new TreeMap<>(light);
 		sheet().filter(line -> line.strip().startsWith("'truelead.")).map(line -> line.strip().split("['=]"))
 				.forEach(parts -> assertThat(dark.put(parts[1], colour(parts[2]))).as(parts[1]).isNotNull());
@@ -77,7 +81,8 @@ class ColoursTest {
 
 	@Test
 	void linesThatComeOnScreenAreColouredWhoeverScrolls() {
-		OpenProgram program = OpenProgram.open(OpenProgram.file("long.nc", "G0 X1.\n".repeat(400) + "G84 Z-10. F500 (M6X1 TAP)\n" + "G0 X1.\n".repeat(40)));
+		OpenProgram program = OpenProgram.open(OpenProgram.file("long.nc", "G0 X1.\n".repeat(400) + "G84 Z-10. F500 (M6X1 TAP)\n"
+				+ "G0 X1.\n".repeat(40)));
 		program.widget().setTopIndex(390);
 		Screen.waitUntil("colours where the widget was scrolled to", () -> styleAt(program, "G84") != null);
 	}

@@ -89,7 +89,8 @@ class CommandsTest {
 		List<Binding> ours = all.stream().filter(binding -> CONTEXT.equals(binding.getContextId())).toList();
 		assertThat(ours).hasSizeGreaterThan(5);
 		for (Binding binding : ours) {
-			assertThat(all).filteredOn(other -> !CONTEXT.equals(other.getContextId()) && overlap(other.getTriggerSequence(), binding.getTriggerSequence()))
+			assertThat(all).filteredOn(other -> !CONTEXT.equals(other.getContextId())
+					&& overlap(other.getTriggerSequence(), binding.getTriggerSequence()))
 					.as("the platform's use of " + binding.getTriggerSequence()).isEmpty();
 		}
 	}
@@ -98,8 +99,9 @@ class CommandsTest {
 	void noMenuOfTheMenuBarTakesAnothersLetter() {
 		open("O1\n");
 		Screen.idle(300);
-		List<String> letters = Arrays.stream(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell().getMenuBar().getItems()).map(item -> item.getText())
-				.filter(text -> text.contains("&")).map(text -> text.substring(text.indexOf('&') + 1, text.indexOf('&') + 2).toLowerCase(Locale.ROOT)).toList();
+		List<String> letters = Arrays.stream(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell().getMenuBar().getItems())
+				.map(item -> item.getText()).filter(text -> text.contains("&"))
+				.map(text -> text.substring(text.indexOf('&') + 1, text.indexOf('&') + 2).toLowerCase(Locale.ROOT)).toList();
 		assertThat(letters).hasSizeGreaterThan(4).doesNotHaveDuplicates();
 	}
 
@@ -120,7 +122,10 @@ class CommandsTest {
 		}
 	}
 
-	/** Presses the enter key once the dialog of that title is there; a dialog runs the events itself until it is closed, so it is asked for beforehand. */
+	/**
+	 * Presses the enter key once the dialog of that title is there; a dialog runs the events itself until it is closed, so it is asked for
+	 * beforehand.
+	 */
 	private static void enterSoon(String title) {
 		Display.getCurrent().timerExec(100, () -> {
 			if (dialog(title) == null) {
@@ -132,6 +137,7 @@ class CommandsTest {
 	}
 
 	private static Shell dialog(String title) {
-		return Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.isVisible() && shell.getText().equals(title)).findFirst().orElse(null);
+		return Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.isVisible() && shell.getText().equals(title))
+				.findFirst().orElse(null);
 	}
 }

@@ -77,7 +77,8 @@ class CompletionTest {
 		Screen.type("form");
 		assertThat(program.document().get()).contains("HOLES)\n(M8X1.25 DEPTH 12)\nform\n");
 		Screen.chord(SWT.CTRL, ' ');
-		Screen.waitUntil("proposals, not " + Proposals.shown(), () -> Proposals.shown().stream().anyMatch(text -> text.startsWith("form-tap")));
+		Screen.waitUntil("proposals, not " + Proposals.shown(),
+				() -> Proposals.shown().stream().anyMatch(text -> text.startsWith("form-tap")));
 		Proposals.take("form-tap");
 		Screen.waitUntil("blocks", () -> program.document().get().contains("FORM TAP"));
 		String text = program.document().get();
@@ -91,7 +92,8 @@ class CompletionTest {
 		Screen.press(0, SWT.CR, '\r');
 		Screen.type("(M10X");
 		Screen.idle(400);
-		assertThat(Proposals.at(SWT.CTRL, ' ')).anyMatch(text -> text.startsWith("M10x1.5: pitch 1.5")).anyMatch(text -> text.startsWith("M10x1: pitch 1"));
+		assertThat(Proposals.at(SWT.CTRL, ' ')).anyMatch(text -> text.startsWith("M10x1.5: pitch 1.5"))
+				.anyMatch(text -> text.startsWith("M10x1: pitch 1"));
 		Proposals.take("M10x1.25");
 		assertThat(program.document().get()).contains("(M10X1.25)");
 		program.caretBehind("(M10X1.25)");

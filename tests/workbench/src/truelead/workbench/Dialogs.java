@@ -45,8 +45,8 @@ final class Dialogs {
 	}
 
 	/**
-	 * Does something as soon as a dialog stands. Waiting for it would keep the keys that open it, which are pressed below on the stack, from being
-	 * pressed where they take longer than the first look.
+	 * Does something as soon as a dialog stands. Waiting for it would keep the keys that open it, which are pressed below on the stack,
+	 * from being pressed where they take longer than the first look.
 	 */
 	static void whenOpen(String title, int looks, Runnable inside) {
 		Display.getCurrent().timerExec(PAUSE / 4, () -> {
@@ -90,7 +90,8 @@ final class Dialogs {
 
 	/** Does something on a page of a project's properties and applies it by the enter key. */
 	static void inProperties(IProject project, String page, Runnable inside) {
-		inDialog("Properties for " + project.getName(), () -> andApply(inside), () -> PreferencesUtil.createPropertyDialogOn(window(), project, page, null, null).open());
+		inDialog("Properties for " + project.getName(), () -> andApply(inside), () -> PreferencesUtil.createPropertyDialogOn(window(),
+				project, page, null, null).open());
 	}
 
 	private static void andApply(Runnable inside) {

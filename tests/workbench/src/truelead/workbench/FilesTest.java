@@ -54,12 +54,14 @@ class FilesTest {
 
 	@Test
 	void aPlainTextIsNotOurs() {
-		assertThat(PlatformUI.getWorkbench().getEditorRegistry().getEditors("readme.txt")).noneMatch(editor -> EDITOR.equals(editor.getId()));
+		assertThat(PlatformUI.getWorkbench().getEditorRegistry().getEditors("readme.txt"))
+				.noneMatch(editor -> EDITOR.equals(editor.getId()));
 	}
 
 	@ParameterizedTest
 	@CsvSource({ "UTF-8, false", "UTF-8, true", "ISO-8859-1, false" })
-	void aCommentIsReadInTheEncodingItWasWrittenInAndSavedBackInIt(String encoding, boolean marked, @TempDir Path folder) throws IOException {
+	void aCommentIsReadInTheEncodingItWasWrittenInAndSavedBackInIt(String encoding, boolean marked, @TempDir Path folder)
+			throws IOException {
 		Charset charset = Charset.forName(encoding);
 		String text = "O8 (BOHRUNG \u00d8 5)\r\nM30\r\n";
 		Path file = Files.write(folder.resolve("bore.nc"), ((marked ? "\ufeff" : "") + text).getBytes(charset));
@@ -97,6 +99,7 @@ class FilesTest {
 		Screen.type("N");
 		Screen.chord(SWT.CTRL, 's');
 		Screen.waitUntil("saved", () -> !program.editor().isDirty());
-		assertThat(new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1)).isEqualTo("N" + new String(bytes, StandardCharsets.ISO_8859_1));
+		assertThat(new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1))
+				.isEqualTo("N" + new String(bytes, StandardCharsets.ISO_8859_1));
 	}
 }

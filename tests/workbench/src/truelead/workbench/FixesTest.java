@@ -30,7 +30,8 @@ class FixesTest {
 	private static final String OURS = "truelead.editor.finding";
 
 	/** A second tap with a wrong feed. */
-	private static final String WRONG_FEEDS = Programs.WRONG_FEED.replace("M30", "G0 Z25.\nT4 M6 (M6X1 TAP)\nG0 X20. Y20. S400 M3\nG43 Z25. H4\nG99 G84 Z-12. R5. F380\nG80\nM30");
+	private static final String WRONG_FEEDS = Programs.WRONG_FEED.replace("M30",
+			"G0 Z25.\nT4 M6 (M6X1 TAP)\nG0 X20. Y20. S400 M3\nG43 Z25. H4\nG99 G84 Z-12. R5. F380\nG80\nM30");
 
 	@AfterEach
 	void close() {
@@ -67,8 +68,10 @@ class FixesTest {
 		OpenProgram program = OpenProgram.open(OpenProgram.file("look.nc", Programs.GOOD.replace("G83 Z-19.", "G83 Z-15.")));
 		program.waitFor("14.5 mm deep");
 		program.caretBehind("G99 G84 Z-1");
-		assertThat(Proposals.at(SWT.CTRL, '1')).anyMatch(text -> text.startsWith("Change Z-15. to Z-") && text.endsWith(" in line 14 (look first)"));
-		assertThat(Proposals.told("(look first)")).contains("14.5 mm deep").endsWith("Look first: see that wall and drawing allow the deeper hole");
+		assertThat(Proposals.at(SWT.CTRL, '1')).anyMatch(text -> text.startsWith("Change Z-15. to Z-")
+				&& text.endsWith(" in line 14 (look first)"));
+		assertThat(Proposals.told("(look first)")).contains("14.5 mm deep")
+				.endsWith("Look first: see that wall and drawing allow the deeper hole");
 	}
 
 	@ParameterizedTest
@@ -96,13 +99,17 @@ class FixesTest {
 
 	@Test
 	void aValueIsWrittenAsTheProgrammerWritesThem() {
-		OpenProgram program = OpenProgram.open(OpenProgram.file("inch.nc", "%\no5 (quarter twenty)\ng17 g20 g40 g80 g90 g94\ng54\nt1 m6 (drill .201)\ng0 x1. y1. s1200 m3\ng43 z1. h1\n"
-				+ "g99 g81 z-1. r.1 f6.\ng80\nt2 m6 (1/4-20 unc tap)\ng0 x1. y1. s500 m3\ng43 z1. h2\ng99 g84 z-.6 r.2  f20.\ng80\nm30\n%\n"));
+		OpenProgram program =
+				OpenProgram.open(OpenProgram.file("inch.nc",
+						"%\no5 (quarter twenty)\ng17 g20 g40 g80 g90 g94\ng54\nt1 m6 (drill .201)\ng0 x1. y1. s1200 m3\ng43 z1. h1\n"
+						+ "g99 g81 z-1. r.1 f6.\ng80\nt2 m6 (1/4-20 unc tap)\ng0 x1. y1. s500 m3\ng43 z1. h2\ng99 g84 z-.6 r.2  f20.\n"
+						+ "g80\nm30\n%\n"));
 		program.waitFor("1/4-20");
 		program.caretBehind("r.2  f2");
 		Proposals.at(SWT.CTRL, '1');
 		Proposals.take("F25.");
-		Screen.waitUntil("lower case, a point and the spaces as they were, not " + program.document().get(), () -> program.document().get().contains("z-.6 r.2  f25.\n"));
+		Screen.waitUntil("lower case, a point and the spaces as they were, not " + program.document().get(),
+				() -> program.document().get().contains("z-.6 r.2  f25.\n"));
 	}
 
 	@Test
@@ -159,8 +166,8 @@ class FixesTest {
 		Screen.waitUntil("a marker", () -> OpenProgram.markers(file, OURS).stream().anyMatch(message -> message.contains("F500")));
 		IMarker marker = Arrays.stream(file.findMarkers(OURS, true, IResource.DEPTH_ZERO))
 				.filter(found -> found.getAttribute(IMarker.MESSAGE, "").contains("F500")).findFirst().orElseThrow();
-		IMarkerResolution fix = Arrays.stream(IDE.getMarkerHelpRegistry().getResolutions(marker)).filter(found -> found.getLabel().contains("F520"))
-				.findFirst().orElseThrow();
+		IMarkerResolution fix = Arrays.stream(IDE.getMarkerHelpRegistry().getResolutions(marker))
+				.filter(found -> found.getLabel().contains("F520")).findFirst().orElseThrow();
 		fix.run(marker);
 		program.waitGone("F500");
 		assertThat(program.document().get()).isEqualTo(Programs.GOOD);
@@ -172,7 +179,8 @@ class FixesTest {
 		OpenProgram program = atFeed("allow.nc", Programs.WRONG_FEED);
 		accept("floating holder", false);
 		program.waitGone("F500");
-		assertThat(program.document().get()).isEqualTo(Programs.WRONG_FEED.replace("G99 G84", "(ALLOW: FEED-OFF-PITCH, FLOATING HOLDER)\nG99 G84"));
+		assertThat(program.document().get())
+				.isEqualTo(Programs.WRONG_FEED.replace("G99 G84", "(ALLOW: FEED-OFF-PITCH, FLOATING HOLDER)\nG99 G84"));
 		program.focus();
 		Screen.chord(SWT.CTRL, 'z');
 		program.waitFor("F500");
@@ -244,7 +252,8 @@ class FixesTest {
 
 	private static List<Link> links() {
 		List<Link> links = new ArrayList<>();
-		Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.isVisible() && shell.getText().isEmpty()).forEach(shell -> links.addAll(Dialogs.find(shell, Link.class)));
+		Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.isVisible() && shell.getText().isEmpty())
+				.forEach(shell -> links.addAll(Dialogs.find(shell, Link.class)));
 		return links;
 	}
 }

@@ -59,6 +59,7 @@ class FoldingTest {
 		OpenProgram program = OpenProgram.open(OpenProgram.file("folds.nc", Programs.WRONG_FEED));
 		program.waitFor("F500");
 		Screen.press(SWT.CTRL | SWT.SHIFT, SWT.KEYPAD_DIVIDE, '/');
-		Screen.waitUntil("tool changes alone", () -> program.widget().getText().contains("12 DIA)\nT2 M6 (DRILL 5.0)\nT3 M6 (M6X1 TAP)\n%"));
+		Screen.waitUntil("tool changes alone",
+				() -> program.widget().getText().contains("12 DIA)\nT2 M6 (DRILL 5.0)\nT3 M6 (M6X1 TAP)\n%"));
 	}
 }

@@ -59,8 +59,8 @@ class GuideTest {
 		program.caretBehind("R5. F5");
 		Screen.press(0, SWT.F1);
 		Screen.waitUntil("the guide", () -> page().findView(VIEW) != null);
-		assertThat(shown()).startsWith("feed-off-pitch").contains("F500 at S520 advances 0.962 mm a turn", "What happens at the spindle", "G84 Z-12 R5 F520",
-				"When to accept it", "Kinematics.");
+		assertThat(shown()).startsWith("feed-off-pitch").contains("F500 at S520 advances 0.962 mm a turn", "What happens at the spindle",
+				"G84 Z-12 R5 F520", "When to accept it", "Kinematics.");
 		assertThat(shown()).as("what only the tests of the page read").doesNotContain("^^^^", "```");
 	}
 
@@ -75,7 +75,8 @@ class GuideTest {
 		assertThat(text().getSelectionText()).isEqualTo("Show me why: A tap led off its pitch");
 		Screen.press(0, SWT.CR, '\r');
 		Screen.waitUntil("the lesson", () -> page().findView(LESSON) != null);
-		assertThat(Dialogs.find(window(), Text.class)).anyMatch(said -> said.getText().startsWith("The feed falls behind: -0.0385 mm a turn"));
+		assertThat(Dialogs.find(window(), Text.class))
+				.anyMatch(said -> said.getText().startsWith("The feed falls behind: -0.0385 mm a turn"));
 	}
 
 	@Test
@@ -84,7 +85,8 @@ class GuideTest {
 		program.caretBehind("G17");
 		Screen.press(0, SWT.F1);
 		Screen.waitUntil("the guide", () -> page().findView(VIEW) != null);
-		assertThat(shown()).startsWith("Truelead\n").contains("Ctrl+1", "prove a program out at reduced rapid").doesNotContain("sh feature/truelead");
+		assertThat(shown()).startsWith("Truelead\n").contains("Ctrl+1", "prove a program out at reduced rapid")
+				.doesNotContain("sh feature/truelead");
 	}
 
 	@Test
@@ -107,7 +109,8 @@ class GuideTest {
 		Screen.type("feed-in-wrong-mode");
 		Screen.press(0, SWT.CR, '\r');
 		Screen.waitUntil("the page", () -> shown().startsWith("feed-in-wrong-mode"));
-		assertThat(Arrays.stream(text().getStyleRanges())).anyMatch((StyleRange style) -> style.underline && style.underlineStyle == SWT.UNDERLINE_ERROR);
+		assertThat(Arrays.stream(text().getStyleRanges())).anyMatch((StyleRange style) -> style.underline
+				&& style.underlineStyle == SWT.UNDERLINE_ERROR);
 	}
 
 	@Test
@@ -117,16 +120,18 @@ class GuideTest {
 		OpenProgram program = OpenProgram.open(file);
 		program.waitFor("F500");
 		Screen.waitUntil("a marker", () -> OpenProgram.markers(file, OURS).stream().anyMatch(message -> message.contains("F500")));
-		IMarker marker = Arrays.stream(file.findMarkers(OURS, true, IResource.DEPTH_ZERO)).filter(found -> found.getAttribute(IMarker.MESSAGE, "").contains("F500"))
-				.findFirst().orElseThrow();
-		IMarkerResolution why = Arrays.stream(IDE.getMarkerHelpRegistry().getResolutions(marker)).filter(found -> found.getLabel().startsWith("Show me why"))
-				.findFirst().orElseThrow();
+		IMarker marker = Arrays.stream(file.findMarkers(OURS, true, IResource.DEPTH_ZERO))
+				.filter(found -> found.getAttribute(IMarker.MESSAGE, "").contains("F500")).findFirst().orElseThrow();
+		IMarkerResolution why = Arrays.stream(IDE.getMarkerHelpRegistry().getResolutions(marker))
+				.filter(found -> found.getLabel().startsWith("Show me why")).findFirst().orElseThrow();
 		why.run(marker);
 		Screen.waitUntil("the lesson", () -> page().findView(LESSON) != null);
-		assertThat(Dialogs.find(window(), Text.class)).anyMatch(said -> said.getText().startsWith("The feed falls behind: -0.0385 mm a turn"));
+		assertThat(Dialogs.find(window(), Text.class))
+				.anyMatch(said -> said.getText().startsWith("The feed falls behind: -0.0385 mm a turn"));
 
 		IViewPart problems = show(PROBLEMS);
-		Screen.waitUntil("focus in the problems", () -> Display.getCurrent().getFocusControl() instanceof Tree, () -> Screen.toFront(problems));
+		Screen.waitUntil("focus in the problems", () -> Display.getCurrent().getFocusControl() instanceof Tree,
+				() -> Screen.toFront(problems));
 		Screen.idle(500);
 		Tree rows = (Tree) Display.getCurrent().getFocusControl();
 		Screen.waitUntil("a category", () -> rows.getItemCount() > 0);
@@ -148,8 +153,10 @@ class GuideTest {
 		List<ITopic> pages = Arrays.stream(book.getTopics()).flatMap(group -> Arrays.stream(group.getSubtopics())).toList();
 		assertThat(pages).extracting(ITopic::getLabel).contains("Overview", "The machine", "feed-off-pitch", "helix-off-size");
 		for (ITopic topic : pages) {
-			try (InputStream in = new BookProducer().getInputStream("truelead.help", topic.getHref().substring("/truelead.help/".length()), Locale.ROOT)) {
-				assertThat(new String(in.readAllBytes(), StandardCharsets.UTF_8)).as(topic.getHref()).startsWith("<!DOCTYPE html>").contains("<h1>").doesNotContain("<p>|");
+			try (InputStream in = new BookProducer().getInputStream("truelead.help", topic.getHref().substring("/truelead.help/".length()),
+					Locale.ROOT)) {
+				assertThat(new String(in.readAllBytes(), StandardCharsets.UTF_8)).as(topic.getHref()).startsWith("<!DOCTYPE html>")
+						.contains("<h1>").doesNotContain("<p>|");
 			}
 		}
 	}
@@ -174,12 +181,14 @@ class GuideTest {
 	}
 
 	private static List<String> pages() {
-		return Arrays.stream(Dialogs.find(guide(), Tree.class).get(0).getItems()).flatMap(group -> Arrays.stream(group.getItems())).map(TreeItem::getText).toList();
+		return Arrays.stream(Dialogs.find(guide(), Tree.class).get(0).getItems()).flatMap(group -> Arrays.stream(group.getItems()))
+				.map(TreeItem::getText).toList();
 	}
 
 	/** The view's controls, told by the field to search in. */
 	private static Composite guide() {
-		return Dialogs.find(window(), Text.class).stream().filter(text -> text.getMessage().startsWith("Search rules")).map(Control::getParent).findFirst().orElseThrow();
+		return Dialogs.find(window(), Text.class).stream().filter(text -> text.getMessage().startsWith("Search rules"))
+				.map(Control::getParent).findFirst().orElseThrow();
 	}
 
 	private static Composite window() {

@@ -37,12 +37,14 @@ class HelpKeyTest {
 	@CsvSource({ "settings,Settings", "severities,Settings", "machine,The machine", "templatesPage,Settings" })
 	void aPageOfTheWorkspacesSettings(String id, String chapter) {
 		List<String> shown = new ArrayList<>();
-		Dialogs.inDialog("Preferences", () -> shown.addAll(asked("Preferences", chapter)), () -> PreferencesUtil.createPreferenceDialogOn(null, "truelead.editor." + id, null, null).open());
+		Dialogs.inDialog("Preferences", () -> shown.addAll(asked("Preferences", chapter)),
+				() -> PreferencesUtil.createPreferenceDialogOn(null, "truelead.editor." + id, null, null).open());
 		assertThat(shown).containsExactly(chapter, "");
 	}
 
 	@ParameterizedTest
-	@CsvSource({ "project,Settings", "project.machine,The machine", "project.tools,Telling it what is wanted", "project.accepted,Settings", "project.severities,Settings" })
+	@CsvSource({ "project,Settings", "project.machine,The machine", "project.tools,Telling it what is wanted", "project.accepted,Settings",
+			"project.severities,Settings" })
 	void aPageOfAProjectsProperties(String id, String chapter) {
 		IProject project = OpenProgram.file("asked.nc", Programs.GOOD).getProject();
 		List<String> shown = new ArrayList<>();
@@ -52,7 +54,8 @@ class HelpKeyTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource({ "n,Renumber Blocks,Truelead", "p,Plan a Thread,Threads at the bench", "w,What Else Could Make This Thread?,Threads at the bench" })
+	@CsvSource({ "n,Renumber Blocks,Truelead", "p,Plan a Thread,Threads at the bench",
+			"w,What Else Could Make This Thread?,Threads at the bench" })
 	void aDialogOfAProgram(char key, String title, String chapter) {
 		OpenProgram program = faulty();
 		program.caretBehind("G84 Z-14");
@@ -114,7 +117,8 @@ class HelpKeyTest {
 		Point alone = Dialogs.shell(dialog).getSize();
 		Screen.press(0, SWT.F1);
 		Screen.waitUntil("the chapter " + chapter + ", not " + chapters(dialog), () -> chapters(dialog).contains(chapter));
-		Screen.waitUntil("room for it", () -> Dialogs.shell(dialog).getSize().y >= 400 && Dialogs.shell(dialog).getSize().x <= Display.getCurrent().getClientArea().width);
+		Screen.waitUntil("room for it", () -> Dialogs.shell(dialog).getSize().y >= 400
+				&& Dialogs.shell(dialog).getSize().x <= Display.getCurrent().getClientArea().width);
 		Screen.press(0, SWT.F1);
 		Screen.waitUntil("no chapter", () -> !chapters(dialog).contains(chapter));
 		Screen.waitUntil("the dialog as large as it was", () -> Dialogs.shell(dialog).getSize().equals(alone));
@@ -123,12 +127,13 @@ class HelpKeyTest {
 	}
 
 	private static List<String> chapters(String dialog) {
-		return Dialogs.find(Dialogs.shell(dialog), StyledText.class).stream().map(text -> text.getText().lines().findFirst().orElse("")).toList();
+		return Dialogs.find(Dialogs.shell(dialog), StyledText.class).stream().map(text -> text.getText().lines().findFirst()
+				.orElse("")).toList();
 	}
 
 	private static Composite guide() {
-		return Dialogs.find(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell(), Text.class).stream().filter(text -> text.getMessage().startsWith("Search rules"))
-				.findFirst().orElseThrow().getParent();
+		return Dialogs.find(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell(), Text.class).stream()
+				.filter(text -> text.getMessage().startsWith("Search rules")).findFirst().orElseThrow().getParent();
 	}
 
 	private static IWorkbenchPage page() {

@@ -34,11 +34,13 @@ class HoverTest {
 
 	@Test
 	void anExpressionTellsItsPartsAtAKey() {
-		OpenProgram program = OpenProgram.open(OpenProgram.file("parts.nc", Programs.GOOD.replace("T1 M6", "#101=[2.*6.+SQRT[9.]]\nT1 M6")));
+		OpenProgram program =
+				OpenProgram.open(OpenProgram.file("parts.nc", Programs.GOOD.replace("T1 M6", "#101=[2.*6.+SQRT[9.]]\nT1 M6")));
 		Screen.idle(1000);
 		program.caretBehind("#101=[2");
 		Screen.press(0, SWT.F2);
-		Screen.waitUntil("its parts, not " + told(), () -> told().containsAll(List.of("2.*6.+SQRT[9.] = 15", "2.*6. = 12", "SQRT[9.] = 3")));
+		Screen.waitUntil("its parts, not " + told(),
+				() -> told().containsAll(List.of("2.*6.+SQRT[9.] = 15", "2.*6. = 12", "SQRT[9.] = 3")));
 		Screen.press(0, SWT.ESC, SWT.ESC);
 	}
 
@@ -46,7 +48,8 @@ class HoverTest {
 	void aCalloutTellsLimitsAndDrillsWithTheirSource() {
 		OpenProgram program = OpenProgram.open(OpenProgram.file("callout.nc", Programs.GOOD.replace("M6X1 TAP", "M6X1-6H TAP")));
 		Screen.idle(1000);
-		assertThat(rest(program, "M6X1-6H")).anyMatch(line -> line.startsWith("M6x1-6H: pitch 1.000 mm")).anyMatch(line -> line.startsWith("minor diameter 4.917 to 5.153 for 6H") && line.contains("ISO 965-1"))
+		assertThat(rest(program, "M6X1-6H")).anyMatch(line -> line.startsWith("M6x1-6H: pitch 1.000 mm"))
+				.anyMatch(line -> line.startsWith("minor diameter 4.917 to 5.153 for 6H") && line.contains("ISO 965-1"))
 				.anyMatch(line -> line.startsWith("drill for a cut thread 5"));
 	}
 
@@ -55,7 +58,8 @@ class HoverTest {
 		OpenProgram program = OpenProgram.open(OpenProgram.file("finding.nc", Programs.WRONG_FEED));
 		program.waitFor("F500");
 		List<String> told = rest(program, "F500");
-		assertThat(told).anyMatch(line -> line.contains("F500 at S520")).anyMatch(line -> line.contains("error · feed-off-pitch")).anyMatch(line -> line.length() > 80);
+		assertThat(told).anyMatch(line -> line.contains("F500 at S520")).anyMatch(line -> line.contains("error · feed-off-pitch"))
+				.anyMatch(line -> line.length() > 80);
 		assertThat(pictures()).as("the drawing of the feed that runs off").isPositive();
 	}
 
@@ -65,7 +69,9 @@ class HoverTest {
 		Screen.idle(1000);
 		program.caretBehind("G99 G84 Z-1");
 		Screen.press(0, SWT.F2);
-		Screen.waitUntil("the note, not " + told(), () -> told().stream().anyMatch(line -> line.matches("M6x1 \u00b7 520 \u00d7 1\\.000 = 520 \u2713 \u00b7 14\\.5 mm deep, [0-9.]+ mm below the tap")));
+		Screen.waitUntil("the note, not " + told(),
+				() -> told().stream().anyMatch(line ->
+						line.matches("M6x1 \u00b7 520 \u00d7 1\\.000 = 520 \u2713 \u00b7 14\\.5 mm deep, [0-9.]+ mm below the tap")));
 		Screen.press(0, SWT.ESC, SWT.ESC);
 	}
 
@@ -75,7 +81,9 @@ class HoverTest {
 		Screen.idle(1000);
 		program.caretBehind("G92 X19.");
 		Screen.press(0, SWT.F2);
-		Screen.waitUntil("the note, not " + told(), () -> told().contains("M20x1.5 \u00b7 1.5 a turn, pitch 1.500 \u2713 \u00b7 3 passes, first 0.35 mm deep, last to 18.16 mm \u00b7 3 mm to the shoulder"));
+		Screen.waitUntil("the note, not " + told(),
+				() -> told().contains("M20x1.5 \u00b7 1.5 a turn, pitch 1.500 \u2713 \u00b7 3 passes, first 0.35 mm deep, last to 18.16 mm "
+						+ "\u00b7 3 mm to the shoulder"));
 		Screen.press(0, SWT.ESC, SWT.ESC);
 	}
 
@@ -108,7 +116,8 @@ class HoverTest {
 
 	private static List<Link> links() {
 		List<Link> links = new ArrayList<>();
-		Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.isVisible() && shell != PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell())
+		Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.isVisible()
+				&& shell != PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell())
 				.forEach(shell -> links.addAll(Dialogs.find(shell, Link.class)));
 		return links;
 	}
@@ -122,14 +131,14 @@ class HoverTest {
 
 	private static List<String> told() {
 		List<String> lines = new ArrayList<>();
-		Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.isVisible() && shell != PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell())
-				.forEach(shell -> collect(shell, lines));
+		Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.isVisible()
+				&& shell != PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell()).forEach(shell -> collect(shell, lines));
 		return lines;
 	}
 
 	private static long pictures() {
-		return Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.isVisible() && shell != PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell())
-				.mapToLong(HoverTest::pictures).sum();
+		return Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.isVisible()
+				&& shell != PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell()).mapToLong(HoverTest::pictures).sum();
 	}
 
 	private static long pictures(Composite parent) {

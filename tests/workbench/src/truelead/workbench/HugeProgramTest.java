@@ -30,7 +30,9 @@ class HugeProgramTest {
 		assertThat(numbered.lines().filter(line -> line.startsWith("N"))).hasSize((int) before.lines().count() - 3);
 		assertThat(numbered.lines().map(HugeProgramTest::unnumbered).toList()).isEqualTo(before.lines().toList());
 		assertThat(program.widget().getText()).isEqualTo(numbered);
-		Screen.waitUntil("the finding at its block", () -> program.findings().stream().anyMatch(finding -> finding.message().startsWith("F500") && finding.under().equals("F500")));
+		Screen.waitUntil("the finding at its block",
+				() -> program.findings().stream().anyMatch(finding -> finding.message().startsWith("F500")
+						&& finding.under().equals("F500")));
 		assertThat(program.widget().getTextRange(0, program.widget().getCaretOffset())).as("the caret in its block").endsWith(" G17");
 		program.focus();
 		Screen.chord(SWT.CTRL, 'z');
@@ -48,7 +50,8 @@ class HugeProgramTest {
 			Screen.type(" ");
 		});
 		numbers(program, 'n', "Renumber Blocks");
-		Screen.waitUntil("the dialog to be gone", () -> Arrays.stream(Display.getCurrent().getShells()).noneMatch(shell -> shell.isVisible() && shell.getText().startsWith("Progress")));
+		Screen.waitUntil("the dialog to be gone", () -> Arrays.stream(Display.getCurrent().getShells()).noneMatch(shell -> shell.isVisible()
+				&& shell.getText().startsWith("Progress")));
 		assertThat(asked[0]).as("there was something to give up").isTrue();
 		assertThat(program.document().get().equals(before)).as("the text as it was").isTrue();
 		assertThat(program.widget().getText().equals(before)).as("on the screen too").isTrue();
@@ -58,8 +61,8 @@ class HugeProgramTest {
 	/** The focus in the button that gives up what is under way, where there is one. */
 	private static boolean cancel() {
 		return Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.isVisible() && shell.getText().startsWith("Progress"))
-				.flatMap(shell -> Dialogs.find(shell, Button.class).stream()).filter(button -> button.getText().contains("Cancel") && button.isEnabled())
-				.anyMatch(button -> {
+				.flatMap(shell -> Dialogs.find(shell, Button.class).stream()).filter(button -> button.getText().contains("Cancel")
+						&& button.isEnabled()).anyMatch(button -> {
 					button.getShell().forceActive();
 					return button.setFocus();
 				});

@@ -102,7 +102,8 @@ class LessonViewTest {
 		Composite window = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell();
 		List<Combo> lists = new ArrayList<>();
 		collect(window, Combo.class, lists);
-		lists.stream().filter(list -> Arrays.asList(list.getItems()).contains("A tap led off its pitch")).findFirst().ifPresent(list -> collect(list.getParent(), kind, found));
+		lists.stream().filter(list -> Arrays.asList(list.getItems()).contains("A tap led off its pitch")).findFirst()
+				.ifPresent(list -> collect(list.getParent(), kind, found));
 		return found;
 	}
 

@@ -91,7 +91,8 @@ class LiveCheckTest {
 			Screen.chord(SWT.CTRL, 's');
 			Screen.waitUntil("saved", () -> !program.editor().isDirty());
 			Screen.idle(400);
-			assertThat(program.findings().stream().map(OpenProgram.Shown::message).filter(message -> message.startsWith("F500"))).hasSize(1);
+			assertThat(program.findings().stream().map(OpenProgram.Shown::message).filter(message -> message.startsWith("F500")))
+					.hasSize(1);
 			assertThat(OpenProgram.markers(file, OURS)).filteredOn(message -> message.startsWith("F500")).hasSize(1);
 		}
 		assertThat(program.waitFor("F500").under()).isEqualTo("F500");
@@ -110,7 +111,8 @@ class LiveCheckTest {
 					case 0 -> document.replace(line, 0, "(SIDE " + edit + ")\r\n");
 					case 1 -> document.replace(line, 0, "(UP)\n".repeat(1 + random.nextInt(200)));
 					case 2 -> document.replace(line, Math.max(0, document.getLineOffset(document.getNumberOfLines() - 24) - line), "");
-					case 3 -> document.set(!document.get().contains("G17") ? document.get() : "%\nO1 (FOUR M6 HOLES)\n(ANEW)\n(ANEW)\n" + document.get().substring(document.get().indexOf("G17")));
+					case 3 -> document.set(!document.get().contains("G17") ? document.get() : "%\nO1 (FOUR M6 HOLES)\n(ANEW)\n(ANEW)\n"
+							+ document.get().substring(document.get().indexOf("G17")));
 					default -> Screen.chord(SWT.CTRL, 'z');
 				}
 			}

@@ -56,7 +56,10 @@ final class Mouse {
 		}
 	}
 
-	/** Clicks beside the first line where the text stands, at one of the ruler's columns: the signs of findings are in its first, folds in its last. */
+	/**
+	 * Clicks beside the first line where the text stands, at one of the ruler's columns: the signs of findings are in its first, folds in
+	 * its last.
+	 */
 	static void clickRuler(OpenProgram program, String text, int column) {
 		Point line = place(program, text);
 		Control at = columns(program).get(column).getControl();

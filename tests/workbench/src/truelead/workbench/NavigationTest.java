@@ -23,7 +23,13 @@ import org.junit.jupiter.api.Test;
 /** Keys lead from a name to what it stands for, from a hole to its blocks, from finding to finding. */
 class NavigationTest {
 
-	private static final String LOOP = "N10 #101=0\nN20 #101=#101+1.\nIF [#101 LT 3.] GOTO 20\nM98 P8001\nM30\n";
+	private static final String LOOP = """
+			N10 #101=0
+			N20 #101=#101+1.
+			IF [#101 LT 3.] GOTO 20
+			M98 P8001
+			M30
+			""";
 
 	@AfterEach
 	void close() {
@@ -69,7 +75,8 @@ class NavigationTest {
 		Screen.waitUntil("both X5., not " + marked(program), () -> marked(program).equals(List.of("X5.", "X5.")));
 		program.caretBehind("GOTO 2");
 		Screen.press(0, SWT.ARROW_LEFT);
-		Screen.waitUntil("the block and the jump, not " + marked(program), () -> marked(program).size() == 2 && marked(program).contains("N20"));
+		Screen.waitUntil("the block and the jump, not " + marked(program), () -> marked(program).size() == 2
+				&& marked(program).contains("N20"));
 	}
 
 	@Test
@@ -81,7 +88,8 @@ class NavigationTest {
 		Screen.waitUntil("the label and the jump, not " + marked(program), () -> marked(program).size() == 2);
 		assertThat(marked(program)).allMatch(mark -> mark.startsWith("AGAIN"));
 		Screen.press(0, SWT.F3);
-		Screen.waitUntil("the label", () -> program.widget().getSelection().x == 0 && program.widget().getSelectionText().startsWith("AGAIN"));
+		Screen.waitUntil("the label", () -> program.widget().getSelection().x == 0
+				&& program.widget().getSelectionText().startsWith("AGAIN"));
 	}
 
 	@Test
@@ -105,8 +113,8 @@ class NavigationTest {
 	}
 
 	private static String status() {
-		return Dialogs.find(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell(), org.eclipse.swt.custom.CLabel.class).stream().map(label -> label.getText())
-				.filter(text -> text != null).reduce("", (one, other) -> one + "\n" + other);
+		return Dialogs.find(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell(), org.eclipse.swt.custom.CLabel.class).stream()
+				.map(label -> label.getText()).filter(text -> text != null).reduce("", (one, other) -> one + "\n" + other);
 	}
 
 	@Test
@@ -126,7 +134,8 @@ class NavigationTest {
 		program.waitFor("F500");
 		program.caretBehind("G84 Z-14.5");
 		Screen.chord(SWT.CTRL, 'o');
-		Screen.waitUntil("the hole at the caret chosen", () -> tree() != null && tree().getSelectionCount() == 1 && tree().getSelection()[0].getText().startsWith("M6x1"));
+		Screen.waitUntil("the hole at the caret chosen", () -> tree() != null && tree().getSelectionCount() == 1
+				&& tree().getSelection()[0].getText().startsWith("M6x1"));
 		Screen.press(0, SWT.ESC, SWT.ESC);
 	}
 
@@ -151,8 +160,10 @@ class NavigationTest {
 		program.caretBehind("G99 G84 Z-14.");
 		Screen.chord(SWT.CTRL | SWT.SHIFT, 'n');
 		Screen.type("f");
-		Screen.waitUntil("the finding", () -> tree() != null && texts(tree().getItems()).stream().anyMatch(text -> text.contains("14.5 mm deep")));
-		assertThat(texts(tree().getItems())).anyMatch(text -> text.startsWith("line 14 \u00b7 ") && text.endsWith(" \u00b7 G99 G83 Z-15. R2. Q4. F320"));
+		Screen.waitUntil("the finding", () -> tree() != null && texts(tree().getItems()).stream().anyMatch(text ->
+				text.contains("14.5 mm deep")));
+		assertThat(texts(tree().getItems())).anyMatch(text -> text.startsWith("line 14 \u00b7 ")
+				&& text.endsWith(" \u00b7 G99 G83 Z-15. R2. Q4. F320"));
 		Screen.type("g83");
 		Screen.press(0, SWT.CR, '\r');
 		Screen.waitUntil("the drill block", () -> program.widget().getSelectionText().startsWith("G99 G83"));
@@ -160,7 +171,9 @@ class NavigationTest {
 
 	@Test
 	void theNextFindingIsReachedByThePlatformsKey() {
-		OpenProgram program = open("next.nc", Programs.WRONG_FEED.replace("M30", "G0 Z25.\nT4 M6 (M6X1 TAP)\nG0 X20. Y20. S400 M3\nG43 Z25. H4\nG99 G84 Z-12. R5. F380\nG80\nM30"));
+		OpenProgram program = open("next.nc",
+				Programs.WRONG_FEED.replace("M30",
+						"G0 Z25.\nT4 M6 (M6X1 TAP)\nG0 X20. Y20. S400 M3\nG43 Z25. H4\nG99 G84 Z-12. R5. F380\nG80\nM30"));
 		program.waitFor("F380");
 		program.widget().setSelection(0);
 		next(program, '.', "F500");

@@ -30,7 +30,8 @@ class NotesTest {
 		Screen.waitUntil("ink behind the tap block", () -> ink(program, "R5. F500"));
 		assertThat(ink(program, "R2. Q4. F320")).as("behind the drill block").isFalse();
 		StyleRange last = program.widget().getStyleRangeAtOffset(program.widget().getText().indexOf("F500") + 3);
-		assertThat(last == null ? null : last.metrics).as("the last character is as wide as it is, so what underlines it ends with it").isNull();
+		assertThat(last == null ? null : last.metrics).as("the last character is as wide as it is, so what underlines it ends with it")
+				.isNull();
 	}
 
 	@Test
@@ -89,7 +90,8 @@ class NotesTest {
 
 	@Test
 	void aProgramOfMoreOperationsThanAPersonWantsNotesForHasNone() throws BackingStoreException {
-		String second = Programs.WRONG_FEED.replace("M30", "T4 M6 (M6X1 TAP)\nG0 X20. Y20. S400 M3\nG43 Z25. H4\nG99 G84 Z-12. R5. F400\nG80\nM30");
+		String second = Programs.WRONG_FEED.replace("M30",
+				"T4 M6 (M6X1 TAP)\nG0 X20. Y20. S400 M3\nG43 Z25. H4\nG99 G84 Z-12. R5. F400\nG80\nM30");
 		OpenProgram program = OpenProgram.open(OpenProgram.file("many.nc", second));
 		program.waitFor("F500");
 		Screen.waitUntil("ink behind the tap block", () -> ink(program, "R5. F500"));

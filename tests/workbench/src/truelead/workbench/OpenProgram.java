@@ -119,13 +119,15 @@ record OpenProgram(ITextEditor editor) {
 
 	/** Waits for a finding whose message holds the words. */
 	Shown waitFor(String words) {
-		Screen.waitUntil("a finding that says " + words + ", not " + findings(), () -> findings().stream().anyMatch(f -> f.message().contains(words)));
+		Screen.waitUntil("a finding that says " + words + ", not " + findings(), () -> findings().stream().anyMatch(f -> f.message()
+				.contains(words)));
 		return findings().stream().filter(f -> f.message().contains(words)).findFirst().orElseThrow();
 	}
 
 	/** Waits until no finding's message holds the words. */
 	void waitGone(String words) {
-		Screen.waitUntil("no finding that says " + words + " in " + document().get(), () -> findings().stream().noneMatch(f -> f.message().contains(words)));
+		Screen.waitUntil("no finding that says " + words + " in " + document().get(), () -> findings().stream().noneMatch(f -> f.message()
+				.contains(words)));
 	}
 
 	/** Sets the caret behind the first place where the text stands, as a click would. */

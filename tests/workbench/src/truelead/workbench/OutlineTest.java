@@ -69,7 +69,8 @@ class OutlineTest {
 		Screen.press(0, SWT.END);
 		Screen.press(SWT.SHIFT, SWT.ARROW_RIGHT);
 		Screen.press(0, SWT.END);
-		Screen.waitUntil("the block of the last entry, not " + program.widget().getSelectionText(), () -> program.widget().getSelectionText().startsWith("X80."));
+		Screen.waitUntil("the block of the last entry, not " + program.widget().getSelectionText(),
+				() -> program.widget().getSelectionText().startsWith("X80."));
 	}
 
 	private static String selected(IViewPart outline) {

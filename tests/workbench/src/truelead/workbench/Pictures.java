@@ -90,7 +90,9 @@ class Pictures {
 		camera.take("folded");
 		Screen.press(SWT.CTRL, SWT.KEYPAD_MULTIPLY, '*');
 		Screen.idle(500);
-		OpenProgram.file("all-kinds.nc", "%\nO7 (EVERY KIND OF WORD)\nN10 G17 G21 G90 G94 G54\nN20 #101=[2.*6.+SQRT[9.]] (DEPTH)\nT3 M6 (M6X1 TAP)\nN30 G0 X#101 Y20. S520 M3\n"
+		OpenProgram.file("all-kinds.nc",
+				"%\nO7 (EVERY KIND OF WORD)\nN10 G17 G21 G90 G94 G54\nN20 #101=[2.*6.+SQRT[9.]] (DEPTH)\nT3 M6 (M6X1 TAP)\n"
+				+ "N30 G0 X#101 Y20. S520 M3\n"
 				+ "/N40 G43 Z25. H3 M8\nG99 G84 Z-14.5 R5. F520\nIF [#101 LT 3.] GOTO 20\nG80\nG0 Z25. ?! M9\n(CLEAR OF CLAMPS)\nM30\n%\n");
 		OpenProgram kinds = OpenProgram.open(shop().getFile("all-kinds.nc"));
 		Screen.idle(1500);
@@ -216,7 +218,8 @@ class Pictures {
 	@Test
 	void settings() throws CoreException {
 		IProject demo = demoProject();
-		OpenProgram.file("shop-tools.csv", "TOOL,KIND,THREAD,DIAMETER,LEAD\n1,DRILL,,5.0,\n3,TAP,M6X1,,FORM C\n4,TAP,thick,,\n").copy(demo.getFullPath().append("shop-tools.csv"), true, null);
+		OpenProgram.file("shop-tools.csv", "TOOL,KIND,THREAD,DIAMETER,LEAD\n1,DRILL,,5.0,\n3,TAP,M6X1,,FORM C\n4,TAP,thick,,\n")
+				.copy(demo.getFullPath().append("shop-tools.csv"), true, null);
 		faults();
 		for (String page : List.of("settings", "machine", "severities", "templatesPage")) {
 			Dialogs.inDialog("Preferences", () -> {
@@ -295,14 +298,15 @@ class Pictures {
 	}
 
 	private static void press(String words) {
-		ToolItem item = Dialogs.find(window(), ToolBar.class).stream().flatMap(bar -> Arrays.stream(bar.getItems())).filter(one -> one.getText().startsWith(words))
-				.findFirst().orElseThrow();
+		ToolItem item = Dialogs.find(window(), ToolBar.class).stream().flatMap(bar -> Arrays.stream(bar.getItems()))
+				.filter(one -> one.getText().startsWith(words)).findFirst().orElseThrow();
 		item.notifyListeners(SWT.Selection, new Event());
 	}
 
 	private static void follow(String words) {
 		page().bringToTop(page().findView(WALK));
-		Link link = Dialogs.find(window(), Link.class).stream().filter(found -> found.getText().replace("<a>", "").startsWith(words)).findFirst().orElseThrow();
+		Link link = Dialogs.find(window(), Link.class).stream().filter(found -> found.getText().replace("<a>", "").startsWith(words))
+				.findFirst().orElseThrow();
 		link.notifyListeners(SWT.Selection, new Event());
 		Screen.settle();
 	}

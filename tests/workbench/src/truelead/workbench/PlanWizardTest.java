@@ -53,7 +53,8 @@ class PlanWizardTest {
 			finish();
 		});
 		String after = program.document().get();
-		assertThat(after).contains("(FOUR M6 HOLES)\n(SPEEDS AND FEEDS FROM MEMORY").contains("(THREAD: M8X1.25, DEPTH 12., BLIND, COUNT 1)").contains("(SPIRAL FLUTE TAP M8X1.25)");
+		assertThat(after).contains("(FOUR M6 HOLES)\n(SPEEDS AND FEEDS FROM MEMORY")
+				.contains("(THREAD: M8X1.25, DEPTH 12., BLIND, COUNT 1)").contains("(SPIRAL FLUTE TAP M8X1.25)");
 		program.focus();
 		Screen.chord(SWT.CTRL, 'z');
 		Screen.waitUntil("the program as it was", () -> program.document().get().equals(before));
@@ -67,7 +68,8 @@ class PlanWizardTest {
 			Screen.chord(SWT.ALT, 't');
 			Screen.chord(SWT.CTRL, 'a');
 			Screen.type("M8x9");
-			Screen.waitUntil("a complaint", () -> complaint().contains("\"M8x9\" is no thread that is known here; the nearest spellings: "));
+			Screen.waitUntil("a complaint",
+					() -> complaint().contains("\"M8x9\" is no thread that is known here; the nearest spellings: "));
 			assertThat(button("Next").isEnabled()).isFalse();
 			Screen.chord(SWT.CTRL, 'a');
 			Screen.type("M8");
@@ -86,8 +88,10 @@ class PlanWizardTest {
 		OpenProgram program = checked(Programs.GOOD);
 		program.caretBehind("G84");
 		inWizard('w', WHAT_ELSE, () -> {
-			assertThat(numbers()).contains("thread | M6x1 | called out in a comment: \"M6X1\"").anyMatch(row -> row.startsWith("machine | ")).anyMatch(row -> row.startsWith("speed now | S520, 9.8 m/min"));
-			assertThat(reasons()).anyMatch(text -> text.contains("no chips, the strongest tap")).anyMatch(text -> text.contains("a blind hole: the chips it pushes ahead pack at the bottom"));
+			assertThat(numbers()).contains("thread | M6x1 | called out in a comment: \"M6X1\"")
+					.anyMatch(row -> row.startsWith("machine | ")).anyMatch(row -> row.startsWith("speed now | S520, 9.8 m/min"));
+			assertThat(reasons()).anyMatch(text -> text.contains("no chips, the strongest tap"))
+					.anyMatch(text -> text.contains("a blind hole: the chips it pushes ahead pack at the bottom"));
 			Button mill = radios().stream().filter(one -> one.getText().startsWith("thread mill, single form")).findFirst().orElseThrow();
 			mill.setFocus();
 			Screen.chord(0, ' ');
@@ -97,7 +101,8 @@ class PlanWizardTest {
 			finish();
 		});
 		String after = program.document().get();
-		assertThat(after.indexOf("THREAD MILL")).as("before the tap's part of the program").isPositive().isLessThan(after.indexOf("M6X1 TAP)"));
+		assertThat(after.indexOf("THREAD MILL")).as("before the tap's part of the program").isPositive()
+				.isLessThan(after.indexOf("M6X1 TAP)"));
 		program.focus();
 		Screen.chord(SWT.CTRL, 'z');
 		Screen.waitUntil("the program as it was", () -> program.document().get().equals(Programs.GOOD));
@@ -163,7 +168,8 @@ class PlanWizardTest {
 	}
 
 	private static WizardDialog wizard() {
-		return Arrays.stream(Display.getCurrent().getShells()).map(Shell::getData).filter(WizardDialog.class::isInstance).map(WizardDialog.class::cast).findFirst().orElseThrow();
+		return Arrays.stream(Display.getCurrent().getShells()).map(Shell::getData).filter(WizardDialog.class::isInstance)
+				.map(WizardDialog.class::cast).findFirst().orElseThrow();
 	}
 
 	/** What the wizard says at its top. */
@@ -202,7 +208,8 @@ class PlanWizardTest {
 	}
 
 	private static Button button(String words) {
-		return find(Display.getCurrent().getActiveShell(), Button.class).stream().filter(button -> button.getText().replace("&", "").startsWith(words)).findFirst().orElseThrow();
+		return find(Display.getCurrent().getActiveShell(), Button.class).stream().filter(button -> button.getText().replace("&", "")
+				.startsWith(words)).findFirst().orElseThrow();
 	}
 
 	private static <C extends Control> List<C> find(Control in, Class<C> kind) {

@@ -66,7 +66,8 @@ class ProblemFixesTest {
 
 	@Test
 	void aProgramThatNobodyHasOpenIsOpenedAndMended() {
-		Screen.waitUntil("a marker", () -> OpenProgram.markers(file, "truelead.editor.finding").stream().anyMatch(message -> message.contains("F500")));
+		Screen.waitUntil("a marker", () -> OpenProgram.markers(file, "truelead.editor.finding").stream().anyMatch(message ->
+				message.contains("F500")));
 		OpenProgram.closeAll();
 		page().activate(problems);
 		toProblem();
@@ -76,7 +77,8 @@ class ProblemFixesTest {
 		assertThat(opened.editor().getEditorInput().getName()).isEqualTo("listed.nc");
 		Screen.waitUntil("the right feed, not " + opened.document().get(), () -> opened.document().get().equals(Programs.GOOD));
 		assertThat(opened.editor().isDirty()).as("saving is left to the person").isTrue();
-		assertThat(opened.widget().getText(opened.widget().getCaretOffset(), opened.widget().getCaretOffset() + 3)).as("the caret at the change").isEqualTo("F520");
+		assertThat(opened.widget().getText(opened.widget().getCaretOffset(), opened.widget().getCaretOffset() + 3))
+				.as("the caret at the change").isEqualTo("F520");
 		opened.focus();
 		Screen.chord(SWT.CTRL, 'z');
 		Screen.waitUntil("one undo takes it back", () -> opened.document().get().equals(Programs.WRONG_FEED));
@@ -120,7 +122,8 @@ class ProblemFixesTest {
 		});
 		quickFix("Accept feed-off-pitch");
 		program.waitGone("F500");
-		assertThat(program.document().get()).isEqualTo(Programs.WRONG_FEED.replace("G99 G84", "(ALLOW: FEED-OFF-PITCH, FLOATING HOLDER)\nG99 G84"));
+		assertThat(program.document().get())
+				.isEqualTo(Programs.WRONG_FEED.replace("G99 G84", "(ALLOW: FEED-OFF-PITCH, FLOATING HOLDER)\nG99 G84"));
 	}
 
 	/** Does something in a dialog as soon as it is there; the dialog runs the events itself until it is closed. */
@@ -138,8 +141,8 @@ class ProblemFixesTest {
 
 	/** Opens the group of errors by its key and goes to the feed's row. */
 	private static void toProblem() {
-		Tree rows = Dialogs.find((Composite) PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell(), Tree.class).stream().filter(tree -> tree.getColumnCount() > 3)
-				.findFirst().orElseThrow();
+		Tree rows = Dialogs.find((Composite) PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell(), Tree.class).stream()
+				.filter(tree -> tree.getColumnCount() > 3).findFirst().orElseThrow();
 		Screen.focus("the problems", rows);
 		// the view fills its rows bit by bit, and anew when a marker comes or goes: a row may be unknown for a while
 		Screen.waitUntil("the feed's row", () -> chosen(rows).contains("F500"), () -> step(rows));
@@ -168,7 +171,8 @@ class ProblemFixesTest {
 			assertThat(Arrays.stream(fixes.getItems()).map(TableItem::getText)).anyMatch(text -> text.contains(words));
 			fixes.setFocus();
 			Screen.press(0, SWT.HOME);
-			for (int i = 0; i < fixes.getItemCount() && (fixes.getSelectionCount() == 0 || !fixes.getSelection()[0].getText().contains(words)); i++) {
+			for (int i = 0; i < fixes.getItemCount()
+					&& (fixes.getSelectionCount() == 0 || !fixes.getSelection()[0].getText().contains(words)); i++) {
 				Screen.press(0, SWT.ARROW_DOWN);
 			}
 			assertThat(fixes.getSelection()[0].getText()).contains(words);

@@ -22,13 +22,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** A program's document tells of its lines what the platform's own document tells, edit by edit. */
 class ProgramDocumentTest {
 
-	private final IDocument ours = FileBuffers.getTextFileBufferManager().createEmptyDocument(new Path("/shop/lines.nc"), LocationKind.IFILE);
+	private final IDocument ours = FileBuffers.getTextFileBufferManager().createEmptyDocument(new Path("/shop/lines.nc"),
+			LocationKind.IFILE);
 	private final IDocument platforms = new Document();
 
 	@Test
 	void isMadeForFilesOfPrograms() {
 		assertThat(ours.getClass().getName()).isEqualTo("truelead.editor.text.ProgramDocument");
-		assertThat(FileBuffers.getTextFileBufferManager().createEmptyDocument(new Path("/shop/lines.txt"), LocationKind.IFILE).getClass()).isNotEqualTo(ours.getClass());
+		assertThat(FileBuffers.getTextFileBufferManager().createEmptyDocument(new Path("/shop/lines.txt"), LocationKind.IFILE).getClass())
+				.isNotEqualTo(ours.getClass());
 	}
 
 	@ParameterizedTest
@@ -124,7 +126,8 @@ class ProgramDocumentTest {
 			int to = Math.min(ours.getNumberOfLines(), line + 4);
 			assertThat(lines(ours, from, to)).isEqualTo(lines(platforms, from, to));
 			int length = random.nextInt(ours.getLength() + 1);
-			assertThat(ours.getNumberOfLines(ours.getLength() - length, length)).isEqualTo(platforms.getNumberOfLines(ours.getLength() - length, length));
+			assertThat(ours.getNumberOfLines(ours.getLength() - length, length))
+					.isEqualTo(platforms.getNumberOfLines(ours.getLength() - length, length));
 		}
 		String text = pieces(random, 3);
 		assertThat(ours.computeNumberOfLines(text)).isEqualTo(platforms.computeNumberOfLines(text));

@@ -65,7 +65,8 @@ final class Proposals {
 	}
 
 	private static String beside() {
-		return overTheWindow().flatMap(shell -> Dialogs.find(shell, StyledText.class).stream()).map(StyledText::getText).findFirst().orElse("");
+		return overTheWindow().flatMap(shell -> Dialogs.find(shell, StyledText.class).stream()).map(StyledText::getText)
+				.findFirst().orElse("");
 	}
 
 	private static Stream<Table> tables() {

@@ -28,7 +28,8 @@ class RulerTest {
 		Screen.waitUntil("what is found", () -> !tips().isEmpty());
 		int offset = program.widget().getText().indexOf("G99 G84");
 		int line = program.widget().toDisplay(program.widget().getLocationAtOffset(offset)).y;
-		assertThat(tips()).singleElement().satisfies(tip -> assertThat(tip.getBounds().y).isGreaterThanOrEqualTo(line + program.widget().getLineHeight()));
+		assertThat(tips()).singleElement().satisfies(tip -> assertThat(tip.getBounds().y)
+				.isGreaterThanOrEqualTo(line + program.widget().getLineHeight()));
 		Mouse.away(program);
 	}
 
@@ -52,8 +53,9 @@ class RulerTest {
 
 	/** Windows that tell of the finding and nothing else; beside a fix its reason stands too. */
 	private static List<Shell> tips() {
-		return Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.isVisible() && shell != PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell())
-				.filter(shell -> Dialogs.find(shell, StyledText.class).stream().map(text -> text.getText().replace('\n', ' ')).anyMatch(text -> text.startsWith("F500 at S520") && text.endsWith("F520")))
-				.toList();
+		return Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell.isVisible()
+				&& shell != PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell())
+				.filter(shell -> Dialogs.find(shell, StyledText.class).stream().map(text -> text.getText().replace('\n', ' '))
+						.anyMatch(text -> text.startsWith("F500 at S520") && text.endsWith("F520"))).toList();
 	}
 }

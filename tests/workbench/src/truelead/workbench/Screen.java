@@ -42,8 +42,8 @@ final class Screen {
 	}
 
 	/**
-	 * The same as {@link #waitUntil(String, BooleanSupplier)}, asking again and again: without a window manager a window that is asked to take the
-	 * focus before the screen shows it stays without, and so does one whose focus a window that closes late gives elsewhere.
+	 * The same as {@link #waitUntil(String, BooleanSupplier)}, asking again and again: without a window manager a window that is asked to
+	 * take the focus before the screen shows it stays without, and so does one whose focus a window that closes late gives elsewhere.
 	 */
 	static void waitUntil(String what, BooleanSupplier condition, Runnable asking) {
 		long[] next = { 0 };

@@ -34,7 +34,8 @@ class SettingsSearchTest {
 	@ParameterizedTest
 	@CsvSource({ "typing, CNC Programs", "severity, Severities", "lathe, Machine", "spindle, Machine", "form-tap, Templates" })
 	void aPageOfTheWorkspaceIsFoundByItsWords(String word, String page) {
-		Dialogs.inDialog("Preferences", () -> assertFound("Preferences", word, page), () -> PreferencesUtil.createPreferenceDialogOn(null, null, null, null).open());
+		Dialogs.inDialog("Preferences", () -> assertFound("Preferences", word, page), () -> PreferencesUtil.createPreferenceDialogOn(null,
+				null, null, null).open());
 	}
 
 	@ParameterizedTest
@@ -47,7 +48,9 @@ class SettingsSearchTest {
 
 	@Test
 	void aShippedMachineIsChosenByKeysAndJudgesOpenProgramsAtOnce() {
-		OpenProgram program = OpenProgram.open(OpenProgram.file("unit.nc", "%\nO1\nG0 X1. Y1.\nT2 M6 (DRILL .201)\nS3200 M3\nG43 Z1. H2\nG99 G83 Z-1. R.1 Q.1 F3.\nG80\nM30\n%\n"));
+		OpenProgram program =
+				OpenProgram.open(OpenProgram.file("unit.nc",
+						"%\nO1\nG0 X1. Y1.\nT2 M6 (DRILL .201)\nS3200 M3\nG43 Z1. H2\nG99 G83 Z-1. R.1 Q.1 F3.\nG80\nM30\n%\n"));
 		program.waitFor("mm was assumed");
 		Dialogs.inPreferences("truelead.editor.machine", () -> {
 			Screen.chord(SWT.ALT, 'e');
@@ -68,7 +71,8 @@ class SettingsSearchTest {
 		Screen.type(word);
 		Tree pages = Dialogs.find(Dialogs.shell(dialog), Tree.class).get(0);
 		try {
-			Screen.waitUntil(page + " for " + word, () -> texts(pages.getItems()).contains(page) && !texts(pages.getItems()).contains("Web Browser"));
+			Screen.waitUntil(page + " for " + word, () -> texts(pages.getItems()).contains(page)
+					&& !texts(pages.getItems()).contains("Web Browser"));
 		} finally {
 			Dialogs.shell(dialog).close();
 		}

@@ -87,7 +87,8 @@ class SettingsTest {
 	@Test
 	void theBuilderMarksClosedProgramsAnewByItself() throws CoreException {
 		natures(file.getProject(), "truelead.editor.nature");
-		Screen.waitUntil("the builder's marker", () -> OpenProgram.markers(file, OURS).stream().anyMatch(message -> message.contains("F500")));
+		Screen.waitUntil("the builder's marker", () -> OpenProgram.markers(file, OURS).stream().anyMatch(message ->
+				message.contains("F500")));
 		Dialogs.inPreferences(SEVERITIES, () -> severity("Preferences", "feed-off-pitch", "off"));
 		Screen.waitUntil("no marker", () -> OpenProgram.markers(file, OURS).stream().noneMatch(message -> message.contains("F500")));
 	}
@@ -152,7 +153,8 @@ class SettingsTest {
 			shown.add(Dialogs.find(dialog, Table.class).get(0).getItem(0).getText(4));
 			shown.addAll(Arrays.asList(Dialogs.find(dialog, org.eclipse.swt.widgets.List.class).get(0).getItems()));
 		});
-		assertThat(shown).containsExactly("M6x0.75", "line 3: \"thick\" in column THREAD is not understood; a thread such as M6X1 or 1/4-20 UNC is expected");
+		assertThat(shown).containsExactly("M6x0.75",
+				"line 3: \"thick\" in column THREAD is not understood; a thread such as M6X1 or 1/4-20 UNC is expected");
 		assertThat(program.waitFor("0.75").under()).contains("F520");
 		assertThat(list.exists()).isTrue();
 	}

@@ -55,9 +55,11 @@ class ThreadViewTest {
 		program.focus();
 		program.caretBehind("F500\nX80");
 		Screen.press(0, SWT.ARROW_LEFT);
-		Screen.waitUntil("the hole at X80, not " + texts(), () -> texts().stream().anyMatch(row -> row.startsWith("hole ") && row.contains("X80")));
+		Screen.waitUntil("the hole at X80, not " + texts(), () -> texts().stream().anyMatch(row -> row.startsWith("hole ")
+				&& row.contains("X80")));
 		assertThat(labels()).anyMatch(label -> label.getText().startsWith("M6x1, T") && label.getText().endsWith("2 holes"));
-		assertThat(texts()).anyMatch(row -> row.startsWith("thread M6x1, ")).anyMatch(row -> row.startsWith("a turn advances 0.962 mm, the thread needs 1.000 mm (-0.038)"));
+		assertThat(texts()).anyMatch(row -> row.startsWith("thread M6x1, "))
+				.anyMatch(row -> row.startsWith("a turn advances 0.962 mm, the thread needs 1.000 mm (-0.038)"));
 		Label picture = labels().get(1);
 		assertThat(picture.getToolTipText()).contains("5 mm").contains("12 mm");
 		assertThat(picture.getImage().getBounds().width).isGreaterThan(100);
@@ -72,23 +74,29 @@ class ThreadViewTest {
 		Screen.press(0, SWT.BS, '\b');
 		Screen.press(0, SWT.BS, '\b');
 		Screen.type("20");
-		Screen.waitUntil("the right feed, not " + texts(), () -> texts().stream().anyMatch(row -> row.startsWith("a turn advances 1.000 mm, the thread needs 1.000 mm")));
+		Screen.waitUntil("the right feed, not " + texts(),
+				() -> texts().stream().anyMatch(row -> row.startsWith("a turn advances 1.000 mm, the thread needs 1.000 mm")));
 		page().activate(view);
 		Screen.settle();
 		Screen.press(SWT.MOD1, 'c', 'c');
 		Clipboard clipboard = new Clipboard(Display.getCurrent());
-		Screen.waitUntil("the numbers on the clipboard", () -> clipboard.getContents(TextTransfer.getInstance()) instanceof String text && text.contains("feed\tF520"));
+		Screen.waitUntil("the numbers on the clipboard", () -> clipboard.getContents(TextTransfer.getInstance()) instanceof String text
+				&& text.contains("feed\tF520"));
 		clipboard.dispose();
 	}
 
 	@Test
 	void aCaretThatTheOutlineMovesIsFollowedThoughTheKeysGoToTheOutline() throws PartInitException {
-		OpenProgram program = OpenProgram.open(OpenProgram.file("two.nc", Programs.GOOD.replace("M30", "T4 M6 (M8X1.25 TAP)\nG0 X140. Y20. S400 M3\nG43 Z25. H4\nG99 G84 Z-14.5 R5. F500\nG80\nM30")));
+		OpenProgram program =
+				OpenProgram.open(OpenProgram.file("two.nc",
+						Programs.GOOD.replace("M30",
+								"T4 M6 (M8X1.25 TAP)\nG0 X140. Y20. S400 M3\nG43 Z25. H4\nG99 G84 Z-14.5 R5. F500\nG80\nM30")));
 		program.caretBehind("G84");
 		Screen.press(0, SWT.ARROW_LEFT);
 		Screen.waitUntil("the first thread", () -> labels().get(0).getText().startsWith("M6x1"));
 		IViewPart outline = page().showView("org.eclipse.ui.views.ContentOutline");
-		Screen.waitUntil("the outline", () -> Display.getCurrent().getFocusControl() instanceof Tree tree && tree.getItemCount() > 0, () -> Screen.toFront(outline));
+		Screen.waitUntil("the outline", () -> Display.getCurrent().getFocusControl() instanceof Tree tree && tree.getItemCount() > 0,
+				() -> Screen.toFront(outline));
 		Screen.press(0, SWT.END);
 		Screen.waitUntil("the last thread, not " + labels().get(0).getText(), () -> labels().get(0).getText().startsWith("M8x1.25"));
 		assertThat(Display.getCurrent().getFocusControl()).isInstanceOf(Tree.class);
@@ -118,7 +126,8 @@ class ThreadViewTest {
 		Screen.press(0, SWT.ARROW_LEFT);
 		Screen.waitUntil("the helix, not " + labels().get(0).getText(), () -> labels().get(0).getText().equals("M20x1.5-6H, T2, 1 hole"));
 		assertThat(labels().get(1).getToolTipText()).contains("20 mm", "20.04 mm", "18.5 mm", "12 mm");
-		assertThat(texts()).contains("made by thread milling, line 15", "cut diameter 20.04 mm").anyMatch(row -> row.startsWith("a turn advances 1.500 mm, the thread needs 1.500 mm"))
+		assertThat(texts()).contains("made by thread milling, line 15", "cut diameter 20.04 mm")
+				.anyMatch(row -> row.startsWith("a turn advances 1.500 mm, the thread needs 1.500 mm"))
 				.anyMatch(row -> row.startsWith("limits 6H: minor diameter 18.376 mm to 18.676 mm") && row.contains("ISO 965-1"));
 	}
 
@@ -127,9 +136,13 @@ class ThreadViewTest {
 		OpenProgram program = OpenProgram.open(OpenProgram.file("turned.nc", Programs.TURNED));
 		program.caretBehind("X18.7");
 		Screen.press(0, SWT.ARROW_LEFT);
-		Screen.waitUntil("the turned thread, not " + labels().get(0).getText(), () -> labels().get(0).getText().equals("M20x1.5, T3, single point outside"));
-		assertThat(labels().get(1).getToolTipText()).isEqualTo("Passes from Z6 to Z-27, the first to diameter 19.3 mm, the deepest to diameter 18.16 mm. 3 mm before: shoulder Z-30.");
-		assertThat(texts()).contains("passes 3: 19.3 \u00b7 18.7 \u00b7 18.16", "left behind it 3 mm to the shoulder").anyMatch(row -> row.startsWith("limits 6g: major diameter 19.732 mm to 19.968 mm"));
+		Screen.waitUntil("the turned thread, not " + labels().get(0).getText(),
+				() -> labels().get(0).getText().equals("M20x1.5, T3, single point outside"));
+		assertThat(labels().get(1).getToolTipText())
+				.isEqualTo("Passes from Z6 to Z-27, the first to diameter 19.3 mm, the deepest to diameter 18.16 mm. 3 mm before: "
+						+ "shoulder Z-30.");
+		assertThat(texts()).contains("passes 3: 19.3 \u00b7 18.7 \u00b7 18.16", "left behind it 3 mm to the shoulder")
+				.anyMatch(row -> row.startsWith("limits 6g: major diameter 19.732 mm to 19.968 mm"));
 	}
 
 	@Test
@@ -163,7 +176,8 @@ class ThreadViewTest {
 	void aProgramWithoutThreadsSaysSo() {
 		OpenProgram program = OpenProgram.open(OpenProgram.file("none.nc", "%\nO1\nG21 G90\nG0 X1.\nM30\n%\n"));
 		program.caretBehind("G0");
-		Screen.waitUntil("a sentence, not " + labels().get(0).getText(), () -> labels().get(0).getText().equals("No threading operation in this program."));
+		Screen.waitUntil("a sentence, not " + labels().get(0).getText(),
+				() -> labels().get(0).getText().equals("No threading operation in this program."));
 	}
 
 	@Test
@@ -209,8 +223,8 @@ class ThreadViewTest {
 	}
 
 	private static List<Control> find(Control control, Class<?> kind) {
-		return kind.isInstance(control) ? List.of(control)
-				: control instanceof Composite composite ? Arrays.stream(composite.getChildren()).flatMap(child -> find(child, kind).stream()).toList() : List.of();
+		return kind.isInstance(control) ? List.of(control) : control instanceof Composite composite
+				? Arrays.stream(composite.getChildren()).flatMap(child -> find(child, kind).stream()).toList() : List.of();
 	}
 
 	private static IWorkbenchPage page() {

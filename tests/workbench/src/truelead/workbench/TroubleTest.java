@@ -28,7 +28,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What goes wrong with files while a person works on them: nothing is lost, nothing is logged as an error of ours, and the checks go on. */
+/**
+ * What goes wrong with files while a person works on them: nothing is lost, nothing is logged as an error of ours, and the checks go on.
+ */
 class TroubleTest {
 
 	private final List<IStatus> errors = Collections.synchronizedList(new ArrayList<>());
@@ -84,7 +86,8 @@ class TroubleTest {
 
 	@Test
 	void aProgramOfTwoHundredThousandBlocksOpensAndIsChecked() {
-		StringBuilder surface = new StringBuilder("%\nO9\nG17 G21 G90 G94 G54\nT9 M6 (BALL NOSE 6)\nG0 X0 Y0 S8000 M3\nG43 H9 Z5.\nG1 Z-1. F900\n");
+		StringBuilder surface =
+				new StringBuilder("%\nO9\nG17 G21 G90 G94 G54\nT9 M6 (BALL NOSE 6)\nG0 X0 Y0 S8000 M3\nG43 H9 Z5.\nG1 Z-1. F900\n");
 		for (int i = 0; i < 220_000; i++) {
 			surface.append("X").append(i % 97).append(".25 Y").append(i % 89).append(".5\n");
 		}
@@ -162,7 +165,8 @@ class TroubleTest {
 		OpenProgram program = OpenProgram.open(file);
 		program.waitFor("F500");
 		file.delete(true, null);
-		Screen.waitUntil("the editor closed", () -> PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().getActiveEditor() == null);
+		Screen.waitUntil("the editor closed",
+				() -> PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().getActiveEditor() == null);
 	}
 
 	@Test
@@ -186,7 +190,8 @@ class TroubleTest {
 			OpenProgram.open(file);
 			Screen.idle(20 * i);
 			file.delete(true, null);
-			Screen.waitUntil("the editor closed", () -> PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().getActiveEditor() == null);
+			Screen.waitUntil("the editor closed",
+					() -> PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage().getActiveEditor() == null);
 		}
 		Screen.idle(500);
 	}
@@ -197,7 +202,10 @@ class TroubleTest {
 		file.setResourceAttributes(attributes);
 	}
 
-	/** Closes every dialog that comes until the test is over: on a slow screen the window that comes to the front again may bring another one. */
+	/**
+	 * Closes every dialog that comes until the test is over: on a slow screen the window that comes to the front again may bring another
+	 * one.
+	 */
 	private void escapeSoon(boolean[] asked) {
 		Shell window = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell();
 		Display.getCurrent().timerExec(100, () -> {
@@ -205,7 +213,8 @@ class TroubleTest {
 				return;
 			}
 			escapeSoon(asked);
-			Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell != window && shell.isVisible() && !shell.getText().isEmpty()).findFirst().ifPresent(dialog -> {
+			Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell != window && shell.isVisible()
+					&& !shell.getText().isEmpty()).findFirst().ifPresent(dialog -> {
 				asked[0] = true;
 				dialog.close();
 			});

@@ -83,7 +83,8 @@ final class UiWatch implements AutoCloseable {
 	}
 
 	private static String name(StackTraceElement frame) {
-		return frame.getClassName().substring(frame.getClassName().lastIndexOf('.') + 1) + "." + frame.getMethodName() + ":" + frame.getLineNumber();
+		return frame.getClassName().substring(frame.getClassName().lastIndexOf('.') + 1) + "." + frame.getMethodName() + ":"
+				+ frame.getLineNumber();
 	}
 
 	private static boolean isOurs(StackTraceElement frame) {

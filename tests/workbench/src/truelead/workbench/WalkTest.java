@@ -33,7 +33,8 @@ class WalkTest {
 	@AfterEach
 	void close() {
 		OpenProgram.closeAll();
-		Stream.of(VIEW, "truelead.editor.guide.view", "truelead.editor.lesson.view", "truelead.editor.thread.view").forEach(view -> page().hideView(page().findView(view)));
+		Stream.of(VIEW, "truelead.editor.guide.view", "truelead.editor.lesson.view", "truelead.editor.thread.view")
+				.forEach(view -> page().hideView(page().findView(view)));
 		Screen.settle();
 	}
 
@@ -42,7 +43,8 @@ class WalkTest {
 		assertThat(state()).isEqualTo("0 of 7 steps done");
 		OpenProgram program = demo();
 		Screen.waitUntil("a tick", () -> state().equals("1 of 7 steps done"));
-		Screen.waitUntil("a finding selected", () -> program.findings().stream().anyMatch(finding -> finding.offset() == program.widget().getSelection().x));
+		Screen.waitUntil("a finding selected",
+				() -> program.findings().stream().anyMatch(finding -> finding.offset() == program.widget().getSelection().x));
 	}
 
 	@Test
@@ -76,7 +78,8 @@ class WalkTest {
 
 	private static OpenProgram demo() {
 		follow("Open ");
-		Screen.waitUntil("the demo program", () -> page().getActiveEditor() != null && page().getActiveEditor().getTitle().contains("bearing-cap-faults.nc"));
+		Screen.waitUntil("the demo program", () -> page().getActiveEditor() != null
+				&& page().getActiveEditor().getTitle().contains("bearing-cap-faults.nc"));
 		OpenProgram program = new OpenProgram((ITextEditor) page().getActiveEditor());
 		program.waitFor("F500");
 		return program;
@@ -85,14 +88,16 @@ class WalkTest {
 	/** The guide may lie over the walk: whoever follows a link has its tab in front. */
 	private static void follow(String words) {
 		page().bringToTop(page().findView(VIEW));
-		Link link = Dialogs.find(window(), Link.class).stream().filter(found -> found.getText().replace("<a>", "").startsWith(words)).findFirst().orElseThrow();
+		Link link = Dialogs.find(window(), Link.class).stream().filter(found -> found.getText().replace("<a>", "").startsWith(words))
+				.findFirst().orElseThrow();
 		link.notifyListeners(SWT.Selection, new Event());
 		Screen.settle();
 	}
 
 	private static String state() {
 		page().bringToTop(page().findView(VIEW));
-		return Dialogs.find(window(), Label.class).stream().map(Label::getText).filter(text -> text.endsWith("steps done")).findFirst().orElse("");
+		return Dialogs.find(window(), Label.class).stream().map(Label::getText).filter(text -> text.endsWith("steps done"))
+				.findFirst().orElse("");
 	}
 
 	private static Composite window() {

@@ -21,8 +21,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The whole job in one go, as a machinist has it: the demo project is brought in, the first finding is found by its key and mended, the program saved,
- * the project audited, a finding accepted with its reason, and the audit and the first-run sheet written for the machine.
+ * The whole job in one go, as a machinist has it: the demo project is brought in, the first finding is found by its key and mended, the
+ * program saved, the project audited, a finding accepted with its reason, and the audit and the first-run sheet written for the machine.
  */
 class WholeJobTest {
 
@@ -58,10 +58,12 @@ class WholeJobTest {
 
 		Path audit = folder.resolve("audit.html");
 		AuditScreen.write("Audit, HTML page", audit.toString());
-		assertThat(Files.readString(audit)).contains("Do not run", "cast hole, see drawing", FAULTS, "gland-thread-mill.nc").doesNotContain("advances 0.962 mm a turn");
+		assertThat(Files.readString(audit)).contains("Do not run", "cast hole, see drawing", FAULTS, "gland-thread-mill.nc")
+				.doesNotContain("advances 0.962 mm a turn");
 		Path sheet = folder.resolve("first-run.html");
 		AuditScreen.write("First-run sheet, HTML page", sheet.toString());
-		assertThat(Files.readString(sheet)).contains("cast hole, see drawing", "nobody reaches in while the spindle turns").doesNotContain("src=\"http", "href=\"http");
+		assertThat(Files.readString(sheet)).contains("cast hole, see drawing", "nobody reaches in while the spindle turns")
+				.doesNotContain("src=\"http", "href=\"http");
 	}
 
 	private static OpenProgram openTheDemo() throws Exception {
@@ -70,7 +72,8 @@ class WholeJobTest {
 		Screen.toFront();
 		PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand("truelead.editor.walk", null);
 		Screen.settle();
-		Link link = Dialogs.find(window.getShell(), Link.class).stream().filter(found -> found.getText().startsWith("Open ")).findFirst().orElseThrow();
+		Link link = Dialogs.find(window.getShell(), Link.class).stream().filter(found -> found.getText().startsWith("Open ")).findFirst()
+				.orElseThrow();
 		link.notifyListeners(SWT.Selection, new Event());
 		Screen.waitUntil("the demo program", () -> page().getActiveEditor() instanceof ITextEditor);
 		OpenProgram program = new OpenProgram((ITextEditor) page().getActiveEditor());

@@ -28,7 +28,9 @@ class WholeProgramTest {
 		String numbered = program.document().get();
 		assertThat(numbered.lines().filter(line -> line.startsWith("N"))).hasSize((int) before.lines().count() - 3);
 		assertThat(program.widget().getText()).isEqualTo(numbered);
-		Screen.waitUntil("the finding at its block", () -> program.findings().stream().anyMatch(finding -> finding.message().contains("F500") && finding.under().contains("F500")));
+		Screen.waitUntil("the finding at its block",
+				() -> program.findings().stream().anyMatch(finding -> finding.message().contains("F500")
+						&& finding.under().contains("F500")));
 		program.focus();
 		Screen.chord(SWT.CTRL, 'z');
 		Screen.waitUntil("the program as it was", () -> program.document().get().equals(before));
@@ -70,7 +72,8 @@ class WholeProgramTest {
 		addNumbers(program);
 		Screen.waitUntil("numbers", () -> program.document().get().contains(" G84 Z-14.5"));
 		Screen.chord(SWT.CTRL, 's');
-		Screen.waitUntil("the bookmark at its block", () -> MarkerUtilities.getCharEnd(bookmark) == program.document().get().indexOf("G84") + 3);
+		Screen.waitUntil("the bookmark at its block", () -> MarkerUtilities.getCharEnd(bookmark) == program.document().get().indexOf("G84")
+				+ 3);
 	}
 
 	@Test

@@ -37,9 +37,11 @@ class WorkbenchSpeed {
 	void figures() throws CoreException {
 		say("%-46s %12s %12s %14s", "", "3000 blocks", "1 M blocks", "goal");
 		List<List<String>> columns = List.of(column(3_000), column(1_000_000));
-		String[] names = { "open in our editor, ms", "open in the platform's text editor, ms", "ours / platform's", "findings after opening, ms", "findings after a key, median, ms",
-				"findings after a key, worst, ms", "longest hold of the screen, ms", "longest hold with our code in it, ms", "hover on a word, ms",
-				"adding all block numbers, ms", "longest hold with our code in it, ms", "undoing that, ms", "longest hold with our code in it, ms", "capitals, ms", "renumbering, ms" };
+		String[] names = { "open in our editor, ms", "open in the platform's text editor, ms", "ours / platform's",
+				"findings after opening, ms", "findings after a key, median, ms", "findings after a key, worst, ms",
+				"longest hold of the screen, ms", "longest hold with our code in it, ms", "hover on a word, ms",
+				"adding all block numbers, ms", "longest hold with our code in it, ms", "undoing that, ms",
+				"longest hold with our code in it, ms", "capitals, ms", "renumbering, ms" };
 		String[] goals = { "", "", "1.5", "", "100 / 250", "100 / 250", "", "50", "", "", "", "", "", "", "" };
 		for (int i = 0; i < names.length; i++) {
 			say("%-46s %12s %12s %14s", names[i], columns.get(0).get(i), columns.get(1).get(i), goals[i]);
@@ -61,7 +63,8 @@ class WorkbenchSpeed {
 			System.gc();
 		}
 		System.err.println("ours " + ours + " platform " + platform);
-		List<String> column = new ArrayList<>(List.of(number(median(ours)), number(median(platform)), String.format(Locale.ROOT, "%.2f", median(ours) / median(platform))));
+		List<String> column = new ArrayList<>(List.of(number(median(ours)), number(median(platform)),
+				String.format(Locale.ROOT, "%.2f", median(ours) / median(platform))));
 		try (UiWatch watch = new UiWatch()) {
 			column.addAll(work(program, watch));
 		}
@@ -71,7 +74,9 @@ class WorkbenchSpeed {
 
 	private static List<String> work(IFile file, UiWatch watch) throws CoreException {
 		long start = System.nanoTime();
-		OpenProgram program = new OpenProgram((ITextEditor) IDE.openEditor(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage(), file, OURS));
+		OpenProgram program =
+				new OpenProgram((ITextEditor) IDE.openEditor(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage(), file,
+						OURS));
 		await(() -> says(program, "F500"));
 		double first = since(start);
 		int at = program.document().getLength() - file(program).indexOf('F') - 1;
@@ -102,7 +107,8 @@ class WorkbenchSpeed {
 		System.err.println("rewrites " + rewrites);
 		double hover = hover(program);
 		Collections.sort(edits);
-		List<String> figures = new ArrayList<>(List.of(number(first), number(median(edits)), number(edits.get(edits.size() - 1)), longest, longestOurs, number(hover)));
+		List<String> figures = new ArrayList<>(List.of(number(first), number(median(edits)), number(edits.get(edits.size() - 1)), longest,
+				longestOurs, number(hover)));
 		figures.addAll(rewrites);
 		return figures;
 	}
@@ -160,7 +166,8 @@ class WorkbenchSpeed {
 		var model = program.editor().getDocumentProvider().getAnnotationModel(program.editor().getEditorInput());
 		for (var all = model.getAnnotationIterator(); all.hasNext();) {
 			var annotation = all.next();
-			if (annotation.getType().startsWith("truelead.editor.") && annotation.getText() != null && annotation.getText().startsWith(feed + " ")) {
+			if (annotation.getType().startsWith("truelead.editor.") && annotation.getText() != null
+					&& annotation.getText().startsWith(feed + " ")) {
 				return true;
 			}
 		}
@@ -237,12 +244,15 @@ class WorkbenchSpeed {
 
 	/** Surfacing, and at its end six holes that are drilled and tapped with a feed that is not the pitch's. */
 	private static String program(int blocks) {
-		StringBuilder text = new StringBuilder("%\nO9 (SURFACE AND SIX HOLES)\nN1 G17 G21 G40 G49 G80 G90 G94 G54\nT1 M6 (BALL NOSE 6)\nG0 X0. Y0. S8000 M3\nG43 Z25. H1\nG1 Z-1. F900.\n");
+		StringBuilder text =
+				new StringBuilder("%\nO9 (SURFACE AND SIX HOLES)\nN1 G17 G21 G40 G49 G80 G90 G94 G54\nT1 M6 (BALL NOSE 6)\n"
+						+ "G0 X0. Y0. S8000 M3\nG43 Z25. H1\nG1 Z-1. F900.\n");
 		for (int i = 0; i < blocks - 30; i++) {
-			text.append('X').append(i * 7 % 200).append('.').append(i % 10).append(" Y").append(i / 400 % 150).append(".5 Z-").append(1 + i % 3).append('.').append(i % 9 + 1).append('\n');
+			text.append('X').append(i * 7 % 200).append('.').append(i % 10).append(" Y").append(i / 400 % 150).append(".5 Z-")
+					.append(1 + i % 3).append('.').append(i % 9 + 1).append('\n');
 		}
-		return text + "G0 Z25.\nT2 M6 (DRILL 5.0)\nG0 X20. Y20. S3200 M3\nG43 Z25. H2\nG99 G83 Z-19. R2. Q4. F320\nX80.\nG80\nT3 M6 (M6X1 TAP)\n"
-				+ "G0 X20. Y20. S520 M3\nG43 Z25. H3\nG99 G84 Z-14.5 R5. F500\nX80.\nG80\nM30\n%\n";
+		return text + "G0 Z25.\nT2 M6 (DRILL 5.0)\nG0 X20. Y20. S3200 M3\nG43 Z25. H2\nG99 G83 Z-19. R2. Q4. F320\nX80.\nG80\n"
+				+ "T3 M6 (M6X1 TAP)\n" + "G0 X20. Y20. S520 M3\nG43 Z25. H3\nG99 G84 Z-14.5 R5. F500\nX80.\nG80\nM30\n%\n";
 	}
 
 	private static IFile file(String name, String text) throws CoreException {

@@ -37,14 +37,16 @@ final class BlockBuilder {
 			}
 		});
 		if (size < line.length()) {
-			int cut = parts.isEmpty() || parts.get(parts.size() - 1).span().end() < size ? size : parts.get(parts.size() - 1).span().start();
+			int cut = parts.isEmpty() || parts.get(parts.size() - 1).span().end() < size ? size
+					: parts.get(parts.size() - 1).span().start();
 			// what the limit cuts through is not left open by whoever wrote it
 			problems.removeIf(problem -> problem.span().start() >= cut);
 			Span rest = new Span(size, line.length());
 			elements.add(new Element.Opaque("", rest));
 			problems.add(new Problem(rest, Limits.message(size)));
 		}
-		problems.sort(Comparator.comparingInt((Problem problem) -> problem.span().start()).thenComparingInt(problem -> problem.span().end()));
+		problems.sort(Comparator.comparingInt((Problem problem) -> problem.span().start())
+				.thenComparingInt(problem -> problem.span().end()));
 		return new Block(line, elements, problems);
 	}
 
@@ -56,7 +58,8 @@ final class BlockBuilder {
 				while (end < line.length() && line.charAt(end) != repaired.charAt(end)) {
 					end++;
 				}
-				problems.add(new Problem(new Span(i, end), lookAlike(line.substring(i, end), repaired.substring(i, end), wordAround(repaired, i))));
+				problems.add(new Problem(new Span(i, end), lookAlike(line.substring(i, end), repaired.substring(i, end),
+						wordAround(repaired, i))));
 				i = end;
 			}
 		}
@@ -77,7 +80,8 @@ final class BlockBuilder {
 			g |= word(inner.get(i)).address() == 'G';
 		}
 		if (g && words > 1) {
-			problems.add(new Problem(comment.span(), "this comment is never closed and words of code stand in it, which are not done; type ) where the comment ends"));
+			problems.add(new Problem(comment.span(),
+					"this comment is never closed and words of code stand in it, which are not done; type ) where the comment ends"));
 		}
 	}
 
@@ -125,7 +129,8 @@ final class BlockBuilder {
 			Element.Word address = ((Part.Bare) part).word();
 			Element.Word variable = word(parts.get(index + 1));
 			String name = ExpressionReader.plainName("L" + line.substring(variable.span().start() + 1, variable.span().end()));
-			elements.add(new Element.Word(address.address(), -1, new Expression.NamedVariable(name, true, variable.span()), part.span().to(variable.span())));
+			elements.add(new Element.Word(address.address(), -1, new Expression.NamedVariable(name, true, variable.span()),
+					part.span().to(variable.span())));
 			return index + 1;
 		}
 		if (comparesForJump(part, index)) {
@@ -138,7 +143,8 @@ final class BlockBuilder {
 
 	/** NLAP1 G0 X20, NEND M2: some controls name blocks by letters behind the N (from memory). */
 	private boolean names(Part.Keyword keyword, int index, int end) {
-		boolean name = keyword.text().length() > 2 && (keyword.text().charAt(0) == 'N' || keyword.text().charAt(0) == 'n') && leading(index) && end > index + 1;
+		boolean name = keyword.text().length() > 2 && (keyword.text().charAt(0) == 'N' || keyword.text().charAt(0) == 'n') && leading(index)
+				&& end > index + 1;
 		return name && parts.subList(index + 1, end).stream().allMatch(part -> word(part) != null);
 	}
 
@@ -154,10 +160,12 @@ final class BlockBuilder {
 
 	/** A name alone with a count of P, {@code HOLES P3}, is a call. */
 	private boolean repeatedCall(Part.Keyword keyword, int index, int end) {
-		boolean call = leading(index) && end == index + 2 && word(parts.get(index + 1)) != null && word(parts.get(index + 1)).address() == 'P';
+		boolean call = leading(index) && end == index + 2 && word(parts.get(index + 1)) != null
+				&& word(parts.get(index + 1)).address() == 'P';
 		if (call) {
 			Element.Word count = word(parts.get(index + 1));
-			elements.add(new Element.Statement(keyword.text().toUpperCase(Locale.ROOT), List.of(), Optional.of(count.value()), keyword.span().to(count.span())));
+			elements.add(new Element.Statement(keyword.text().toUpperCase(Locale.ROOT), List.of(), Optional.of(count.value()),
+					keyword.span().to(count.span())));
 		}
 		return call;
 	}
@@ -217,14 +225,16 @@ final class BlockBuilder {
 	/** XL1: some controls have their variables in L, and no sign before them (from memory). */
 	private boolean variableBehind(int index) {
 		Element.Word behind = index + 1 < parts.size() ? word(parts.get(index + 1)) : null;
-		return parts.get(index) instanceof Part.Bare && behind != null && behind.address() == 'L' && behind.extension() < 0 && behind.value() instanceof Expression.Number number && !number.point()
+		return parts.get(index) instanceof Part.Bare && behind != null && behind.address() == 'L' && behind.extension() < 0
+				&& behind.value() instanceof Expression.Number number && !number.point()
 				&& behind.span().start() == parts.get(index).span().end();
 	}
 
 	/** G79 L1<100 N35: their jump on a condition. */
 	private boolean comparesForJump(Part part, int index) {
 		return part instanceof Part.Misfit && part.span().start() < line.length() && "<>=".indexOf(line.charAt(part.span().start())) >= 0
-				&& parts.subList(0, index).stream().anyMatch(before -> word(before) != null && word(before).address() == 'G' && word(before).value() instanceof Expression.Number number && number.value() == 79);
+				&& parts.subList(0, index).stream().anyMatch(before -> word(before) != null && word(before).address() == 'G'
+						&& word(before).value() instanceof Expression.Number number && number.value() == 79);
 	}
 
 	private boolean anyKeyword(int from, int to) {
@@ -242,8 +252,9 @@ final class BlockBuilder {
 
 	/** Whether only block delete, block number, label and comments stand before. */
 	private boolean leading(int index) {
-		return parts.subList(0, index).stream().allMatch(part -> part instanceof Part.Whole whole && (whole.element() instanceof Element.BlockDelete
-				|| whole.element() instanceof Element.Label || whole.element() instanceof Element.Comment || word(part) != null && word(part).address() == 'N'));
+		return parts.subList(0, index).stream().allMatch(part -> part instanceof Part.Whole whole
+				&& (whole.element() instanceof Element.BlockDelete || whole.element() instanceof Element.Label
+						|| whole.element() instanceof Element.Comment || word(part) != null && word(part).address() == 'N'));
 	}
 
 	/** Whether the part stands right behind an M word: M0, M1 and M117 show the rest of the block to the operator. */
@@ -251,7 +262,9 @@ final class BlockBuilder {
 		return index > 0 && word(parts.get(index - 1)) != null && word(parts.get(index - 1)).address() == 'M';
 	}
 
-	/** G28 and G30 take bare axis letters on some controls: the axes to send home; and M18 and M84 those whose motors go off (from memory). */
+	/**
+	 * G28 and G30 take bare axis letters on some controls: the axes to send home; and M18 and M84 those whose motors go off (from memory).
+	 */
 	private boolean bareAxes() {
 		return parts.stream().anyMatch(part -> word(part) != null && word(part).value() instanceof Expression.Number number
 				&& switch (word(part).address()) {

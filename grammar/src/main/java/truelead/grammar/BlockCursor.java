@@ -75,7 +75,10 @@ public final class BlockCursor {
 		return words;
 	}
 
-	/** Whether the block has nothing but plain parts, of which the others tell once this has said so; of any other one only {@link #block()} tells something. */
+	/**
+	 * Whether the block has nothing but plain parts, of which the others tell once this has said so; of any other one only {@link #block()}
+	 * tells something.
+	 */
 	public boolean plain() {
 		if (!read) {
 			plain = holds() && reader.read(chunk.lineStart(line) - first);
@@ -89,12 +92,17 @@ public final class BlockCursor {
 		return reader.count();
 	}
 
-	/** What a part of a plain block is: the address of a word in upper case; ( or ; for a comment, / for block delete, % for a percent line. */
+	/**
+	 * What a part of a plain block is: the address of a word in upper case; ( or ; for a comment, / for block delete, % for a percent line.
+	 */
 	public char mark(int part) {
 		return reader.mark(part);
 	}
 
-	/** The number of a word of a plain block, in the program's own unit, with the decimal point as written; of a part that is no word it means nothing. */
+	/**
+	 * The number of a word of a plain block, in the program's own unit, with the decimal point as written; of a part that is no word it
+	 * means nothing.
+	 */
 	public double number(int part) {
 		return reader.value(part);
 	}

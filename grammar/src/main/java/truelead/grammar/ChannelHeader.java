@@ -3,8 +3,8 @@ package truelead.grammar;
 import java.util.Optional;
 
 /**
- * The line before the part of a program that one channel of a machine runs, as on lathes with two tool systems at work at once: {@code $1}, {@code $2}
- * alone in a block (common practice, no source).
+ * The line before the part of a program that one channel of a machine runs, as on lathes with two tool systems at work at once: {@code $1},
+ * {@code $2} alone in a block (common practice, no source).
  */
 public final class ChannelHeader {
 

@@ -9,8 +9,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /**
- * Some lines of a program in a row, about two thousand. Immutable, and shared by all texts that an edit elsewhere has made of one another, so
- * that what is worked out from its text alone need not be worked out again.
+ * Some lines of a program in a row, about two thousand. Immutable, and shared by all texts that an edit elsewhere has made of one another,
+ * so that what is worked out from its text alone need not be worked out again.
  */
 public final class Chunk {
 
@@ -148,7 +148,8 @@ public final class Chunk {
 	/** Whether a line, with its line end, is the same in another chunk that has it. */
 	public boolean sameLine(int line, Chunk other) {
 		int length = behind(line) - starts[line];
-		return length == other.behind(line) - other.starts[line] && text.regionMatches(starts[line], other.text, other.starts[line], length);
+		return length == other.behind(line) - other.starts[line]
+				&& text.regionMatches(starts[line], other.text, other.starts[line], length);
 	}
 
 	/** Goes through the blocks in order. */

@@ -3,7 +3,9 @@ package truelead.grammar;
 import java.util.List;
 import org.antlr.v4.runtime.Token;
 
-/** Characters that look alike and were typed, or read from paper, for one another: the letter O for 0, a small l for 1, a dollar sign for S. */
+/**
+ * Characters that look alike and were typed, or read from paper, for one another: the letter O for 0, a small l for 1, a dollar sign for S.
+ */
 final class Damage {
 
 	private Damage() {

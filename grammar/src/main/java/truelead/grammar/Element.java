@@ -10,8 +10,8 @@ public sealed interface Element {
 	Span span();
 
 	/**
-	 * An address letter, in upper case, and its value: {@code G84}, {@code Z-12.5}, {@code F[#2*#4]}, {@code X=_HOME}; of polar words the sign,
-	 * {@code @25}, {@code ^60}.
+	 * An address letter, in upper case, and its value: {@code G84}, {@code Z-12.5}, {@code F[#2*#4]}, {@code X=_HOME}; of polar words the
+	 * sign, {@code @25}, {@code ^60}.
 	 *
 	 * @param extension the number between letter and equals sign in {@code S1=500}, -1 where there is none
 	 */
@@ -87,7 +87,8 @@ public sealed interface Element {
 	 * @param number    the expression behind the O where it is not a name
 	 * @param arguments condition or arguments, in the order written
 	 */
-	record OStatement(OKeyword keyword, String name, Optional<Expression> number, List<Expression> arguments, Span span) implements Element {
+	record OStatement(OKeyword keyword, String name, Optional<Expression> number, List<Expression> arguments, Span span)
+			implements Element {
 	}
 
 	/** Keywords of statements that open, divide and close branches and loops, one inside the other. */
@@ -96,7 +97,8 @@ public sealed interface Element {
 	}
 
 	/**
-	 * A statement of a branch or loop that ends by a statement of its own: {@code IF R1 > 5}, {@code FOR R1 = 1 TO 8}, {@code UNTIL R1 == 3}.
+	 * A statement of a branch or loop that ends by a statement of its own: {@code IF R1 > 5}, {@code FOR R1 = 1 TO 8},
+	 * {@code UNTIL R1 == 3}.
 	 *
 	 * @param values the condition; for FOR the variable, its first and its last value
 	 */
@@ -108,7 +110,8 @@ public sealed interface Element {
 	}
 
 	/** {@code CASE R1 OF 1 GOTOF ONE 2 GOTOF TWO DEFAULT GOTOF REST}: jumps to the target of the value that fits. */
-	record Choice(Expression value, List<Expression> values, List<Expression> targets, Optional<Expression> otherwise, Span span) implements Element {
+	record Choice(Expression value, List<Expression> values, List<Expression> targets, Optional<Expression> otherwise, Span span)
+			implements Element {
 	}
 
 	/** {@code DEF REAL DEPTH=5, PITCH}: variables of this program, each with its value, or a {@link Expression.Missing}. */
@@ -119,7 +122,10 @@ public sealed interface Element {
 	record Procedure(String name, List<Expression> parameters, List<Expression> values, Span span) implements Element {
 	}
 
-	/** {@code MCALL HOLE(5)}: the subprogram runs behind every block that moves, until MCALL alone, which has an empty name; names in upper case. */
+	/**
+	 * {@code MCALL HOLE(5)}: the subprogram runs behind every block that moves, until MCALL alone, which has an empty name; names in upper
+	 * case.
+	 */
 	record ModalCall(String name, List<Expression> arguments, Span span) implements Element {
 	}
 
@@ -128,7 +134,8 @@ public sealed interface Element {
 	}
 
 	/**
-	 * A statement of a richer control language written as a call: {@code MSG("..")}, {@code CYCLE800()}, {@code HOLES P3}; the name in upper case.
+	 * A statement of a richer control language written as a call: {@code MSG("..")}, {@code CYCLE800()}, {@code HOLES P3}; the name in
+	 * upper case.
 	 *
 	 * @param arguments in the order written; {@link Expression.Missing} for one left out
 	 * @param repeats   how often, where it is said
@@ -136,7 +143,10 @@ public sealed interface Element {
 	record Statement(String name, List<Expression> arguments, Optional<Expression> repeats, Span span) implements Element {
 	}
 
-	/** Text of a richer control language that is kept as it is and not understood: {@code DEF REAL _X}, {@code TRAFOOF}; first word in upper case as name. */
+	/**
+	 * Text of a richer control language that is kept as it is and not understood: {@code DEF REAL _X}, {@code TRAFOOF}; first word in upper
+	 * case as name.
+	 */
 	record Opaque(String name, Span span) implements Element {
 	}
 

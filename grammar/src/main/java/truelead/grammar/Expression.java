@@ -11,7 +11,8 @@ public sealed interface Expression {
 	/**
 	 * A number as written.
 	 *
-	 * @param value    its value in the program's own unit, with the decimal point as written; a control may still read a number without a point in least increments
+	 * @param value    its value in the program's own unit, with the decimal point as written; a control may still read a number without a
+	 *                 point in least increments
 	 * @param decimals digits written after the point, 0 for none
 	 * @param point    whether a decimal point is written
 	 */
@@ -34,7 +35,10 @@ public sealed interface Expression {
 	record Unary(String operator, Expression operand, Span span) implements Expression {
 	}
 
-	/** Two values and an operator, in capitals: + - * / ** MOD AND OR XOR EQ NE GT GE LT LE; signs such as {@code ==} are read to their words. */
+	/**
+	 * Two values and an operator, in capitals: + - * / ** MOD AND OR XOR EQ NE GT GE LT LE; signs such as {@code ==} are read to their
+	 * words.
+	 */
 	record Binary(String operator, Expression left, Expression right, Span span) implements Expression {
 	}
 

@@ -12,7 +12,8 @@ import org.antlr.v4.runtime.tree.TerminalNode;
 /** Builds values from parse trees and notes what is missing in them. */
 final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 
-	private static final Map<String, String> COMPARISONS = Map.of("==", "EQ", "=", "EQ", "<>", "NE", "!=", "NE", ">", "GT", ">=", "GE", "<", "LT", "<=", "LE");
+	private static final Map<String, String> COMPARISONS = Map.of("==", "EQ", "=", "EQ", "<>", "NE", "!=", "NE", ">", "GT", ">=", "GE", "<",
+			"LT", "<=", "LE");
 
 	private final List<Problem> problems;
 
@@ -55,7 +56,8 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 	private static Expression signed(Token sign, Expression value) {
 		Span span = span(sign).to(value.span());
 		if (value instanceof Expression.Number number) {
-			return new Expression.Number(sign.getType() == GCodeLexer.MINUS ? 0.0 - number.value() : number.value(), number.decimals(), number.point(), span);
+			return new Expression.Number(sign.getType() == GCodeLexer.MINUS ? 0.0 - number.value() : number.value(), number.decimals(),
+					number.point(), span);
 		}
 		return new Expression.Unary(sign.getText().toUpperCase(Locale.ROOT), value, span);
 	}
@@ -90,7 +92,8 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 
 	@Override
 	public Expression visitExponent(GCodeParser.ExponentContext tree) {
-		problems.add(new Problem(span(tree), tree.getText() + " is written with an exponent, which controls read as an E word; type it as a plain decimal number"));
+		problems.add(new Problem(span(tree),
+				tree.getText() + " is written with an exponent, which controls read as an E word; type it as a plain decimal number"));
 		return new Expression.Missing(span(tree));
 	}
 
@@ -119,7 +122,8 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 	private Expression index(GCodeParser.VariableContext tree) {
 		if (tree.VARIABLE_NAME() != null) {
 			String text = tree.VARIABLE_NAME().getText();
-			return new Expression.NamedVariable(plainName(text.substring(text.indexOf('<') + 1, text.length() - 1)), false, span(tree.VARIABLE_NAME().getSymbol()));
+			return new Expression.NamedVariable(plainName(text.substring(text.indexOf('<') + 1, text.length() - 1)), false,
+					span(tree.VARIABLE_NAME().getSymbol()));
 		}
 		if (tree.NUMBER() != null) {
 			return Numbers.read(tree.NUMBER().getSymbol());
@@ -200,7 +204,8 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 	@Override
 	public Expression visitLetterName(GCodeParser.LetterNameContext tree) {
 		if (tree.group() != null) {
-			return new Expression.Function(tree.LETTER().getText().toUpperCase(Locale.ROOT), List.of(inner(visit(tree.group()))), span(tree));
+			return new Expression.Function(tree.LETTER().getText().toUpperCase(Locale.ROOT),
+					List.of(inner(visit(tree.group()))), span(tree));
 		}
 		String number = tree.NUMBER() == null ? "" : tree.NUMBER().getText();
 		return new Expression.NamedVariable(plainName(tree.LETTER().getText() + number), true, span(tree));
@@ -248,7 +253,8 @@ final class ExpressionReader extends GCodeBaseVisitor<Expression> {
 		Token open = list == null ? call.getStart() : list.getStart();
 		boolean closed = list == null ? call.RPAREN() != null : list.RBRACK() != null;
 		if (!closed) {
-			problems.add(new Problem(span(open), "this " + open.getText() + " is never closed; type " + (list == null ? ")" : "]") + " behind the value"));
+			problems.add(new Problem(span(open), "this " + open.getText() + " is never closed; type " + (list == null ? ")" : "]")
+					+ " behind the value"));
 		}
 		List<Expression> arguments = new ArrayList<>();
 		values.forEach(value -> arguments.add(visit(value)));

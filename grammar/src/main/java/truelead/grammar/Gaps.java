@@ -15,12 +15,16 @@ import org.antlr.v4.runtime.misc.Pair;
  */
 final class Gaps implements TokenSource {
 
-	private static final BitSet EXPECTING = set(GCodeLexer.PLUS, GCodeLexer.MINUS, GCodeLexer.STAR, GCodeLexer.SLASH, GCodeLexer.POWER, GCodeLexer.SIGN_COMPARE, GCodeLexer.JOIN,
-			GCodeLexer.WORD_COMPARE, GCodeLexer.LOGIC, GCodeLexer.MOD, GCodeLexer.NOT, GCodeLexer.EQUALS, GCodeLexer.LBRACK, GCodeLexer.LPAREN, GCodeLexer.COMMA, GCodeLexer.IF,
-			GCodeLexer.WHILE, GCodeLexer.GOTO, GCodeLexer.DO, GCodeLexer.FOR, GCodeLexer.TO, GCodeLexer.ELSEIF, GCodeLexer.UNTIL, GCodeLexer.CASE,
+	private static final BitSet EXPECTING = set(GCodeLexer.PLUS, GCodeLexer.MINUS, GCodeLexer.STAR, GCodeLexer.SLASH, GCodeLexer.POWER,
+			GCodeLexer.SIGN_COMPARE, GCodeLexer.JOIN,
+			GCodeLexer.WORD_COMPARE, GCodeLexer.LOGIC, GCodeLexer.MOD, GCodeLexer.NOT, GCodeLexer.EQUALS, GCodeLexer.LBRACK,
+			GCodeLexer.LPAREN, GCodeLexer.COMMA, GCodeLexer.IF,
+			GCodeLexer.WHILE, GCodeLexer.GOTO, GCodeLexer.DO, GCodeLexer.FOR, GCodeLexer.TO, GCodeLexer.ELSEIF, GCodeLexer.UNTIL,
+			GCodeLexer.CASE,
 			GCodeLexer.DEF);
-	private static final BitSet VALUES = set(GCodeLexer.NUMBER, GCodeLexer.MANY_POINTS, GCodeLexer.EXPONENT, GCodeLexer.VARIABLE_NAME, GCodeLexer.HASH, GCodeLexer.LBRACK,
-			GCodeLexer.LPAREN, GCodeLexer.ATAN, GCodeLexer.FUNCTION, GCodeLexer.STRING, GCodeLexer.NAME, GCodeLexer.LETTER, GCodeLexer.PLUS, GCodeLexer.MINUS, GCodeLexer.NOT, GCodeLexer.JOIN);
+	private static final BitSet VALUES = set(GCodeLexer.NUMBER, GCodeLexer.MANY_POINTS, GCodeLexer.EXPONENT, GCodeLexer.VARIABLE_NAME,
+			GCodeLexer.HASH, GCodeLexer.LBRACK, GCodeLexer.LPAREN, GCodeLexer.ATAN, GCodeLexer.FUNCTION, GCodeLexer.STRING, GCodeLexer.NAME,
+			GCodeLexer.LETTER, GCodeLexer.PLUS, GCodeLexer.MINUS, GCodeLexer.NOT, GCodeLexer.JOIN);
 
 	private final Lexer lexer;
 	private Token before;

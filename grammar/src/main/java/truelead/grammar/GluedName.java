@@ -18,14 +18,14 @@ import org.antlr.v4.runtime.misc.Interval;
 record GluedName(int type, int length) {
 
 	private static final Map<String, Integer> KEYWORDS = new HashMap<>();
-	private static final Set<String> FUNCTIONS = Set.of("SIN", "COS", "TAN", "ASIN", "ACOS", "SQRT", "SQR", "ABS", "ROUND", "RND", "FIX", "FUP", "LN",
-			"EXP", "BIN", "BCD", "ADP", "POW", "EXISTS");
+	private static final Set<String> FUNCTIONS = Set.of("SIN", "COS", "TAN", "ASIN", "ACOS", "SQRT", "SQR", "ABS", "ROUND", "RND", "FIX",
+			"FUP", "LN", "EXP", "BIN", "BCD", "ADP", "POW", "EXISTS");
 
 	private static final BitSet LABELS = new BitSet();
 
 	static {
-		for (int type : new int[] { GCodeLexer.FOR, GCodeLexer.TO, GCodeLexer.OF, GCodeLexer.UNTIL, GCodeLexer.CASE, GCodeLexer.CALL, GCodeLexer.REPEAT, GCodeLexer.CONTROL,
-				GCodeLexer.O_KEYWORD }) {
+		for (int type : new int[] { GCodeLexer.FOR, GCodeLexer.TO, GCodeLexer.OF, GCodeLexer.UNTIL, GCodeLexer.CASE, GCodeLexer.CALL,
+				GCodeLexer.REPEAT, GCodeLexer.CONTROL, GCodeLexer.O_KEYWORD }) {
 			LABELS.set(type);
 		}
 		KEYWORDS.put("IF", GCodeLexer.IF);
@@ -103,8 +103,8 @@ record GluedName(int type, int length) {
 	}
 
 	/**
-	 * Two letters and a number are an address without its number and a word: {@code XY5}, {@code XZ-2.}; {@code CR=5} and {@code AB1:} are names, and so
-	 * are the words of two letters that some controls begin with E: {@code EF0.5}.
+	 * Two letters and a number are an address without its number and a word: {@code XY5}, {@code XZ-2.}; {@code CR=5} and {@code AB1:} are
+	 * names, and so are the words of two letters that some controls begin with E: {@code EF0.5}.
 	 */
 	private static boolean twoAddresses(String run, CharStream line) {
 		int after = line.LA(1);
@@ -145,7 +145,8 @@ record GluedName(int type, int length) {
 	private static boolean parts(int type, String rest, boolean digitNext, boolean bracket) {
 		return switch (type) {
 			case GCodeLexer.GOTO, GCodeLexer.DO, GCodeLexer.END -> digitNext;
-			case GCodeLexer.WORD_COMPARE, GCodeLexer.LOGIC, GCodeLexer.MOD -> digitNext || rest.equals("NOT") || bracket && isFunction(rest);
+			case GCodeLexer.WORD_COMPARE, GCodeLexer.LOGIC, GCodeLexer.MOD -> digitNext || rest.equals("NOT")
+					|| bracket && isFunction(rest);
 			case GCodeLexer.THEN -> rest.length() == 1 || Character.isDigit(rest.charAt(1)) || rest.startsWith("GOTO");
 			default -> false;
 		};

@@ -1,8 +1,9 @@
 package truelead.grammar;
 
 /**
- * Some of the blocks that were read on one way through a program, by their text: people and systems write the same lines again and again, {@code G80},
- * {@code T3 M6}, {@code G0 Z25.}. A block that is met later in the same slot takes the place of the one before. Not for several threads.
+ * Some of the blocks that were read on one way through a program, by their text: people and systems write the same lines again and again,
+ * {@code G80}, {@code T3 M6}, {@code G0 Z25.}. A block that is met later in the same slot takes the place of the one before. Not for
+ * several threads.
  */
 public final class KnownBlocks {
 

@@ -1,8 +1,9 @@
 package truelead.grammar;
 
 /**
- * The words of a block that is nothing but a motion, as far most blocks of a program are: N, one G of a motion, X, Y, Z, I, J, R and F, each once at
- * most, with plain numbers; letters in upper case. Read in one pass without objects, and given by their letters; a property test holds them to what the grammar reads.
+ * The words of a block that is nothing but a motion, as far most blocks of a program are: N, one G of a motion, X, Y, Z, I, J, R and F,
+ * each once at most, with plain numbers; letters in upper case. Read in one pass without objects, and given by their letters; a property
+ * test holds them to what the grammar reads.
  */
 public final class MotionWords {
 

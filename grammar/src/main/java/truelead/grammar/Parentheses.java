@@ -9,7 +9,8 @@ import org.antlr.v4.runtime.Token;
 final class Parentheses {
 
 	/** Tokens behind which values may stand in parentheses. */
-	static final BitSet OPENS_VALUES = Gaps.set(GCodeLexer.EQUALS, GCodeLexer.IF, GCodeLexer.WHILE, GCodeLexer.ELSEIF, GCodeLexer.UNTIL, GCodeLexer.CASE);
+	static final BitSet OPENS_VALUES = Gaps.set(GCodeLexer.EQUALS, GCodeLexer.IF, GCodeLexer.WHILE, GCodeLexer.ELSEIF, GCodeLexer.UNTIL,
+			GCodeLexer.CASE);
 
 	private Parentheses() {
 	}
@@ -27,15 +28,16 @@ final class Parentheses {
 			case GCodeLexer.NAME -> adjacent ? !Damage.looksLikeWord(before.getText()) : line.LA(1) == '"';
 			case GCodeLexer.FUNCTION, GCodeLexer.ATAN -> adjacent;
 			case GCodeLexer.EQUALS, GCodeLexer.IF, GCodeLexer.WHILE, GCodeLexer.ELSEIF, GCodeLexer.UNTIL, GCodeLexer.CASE -> true;
-			case GCodeLexer.TO, GCodeLexer.PLUS, GCodeLexer.MINUS, GCodeLexer.STAR, GCodeLexer.SLASH, GCodeLexer.SIGN_COMPARE, GCodeLexer.JOIN, GCodeLexer.WORD_COMPARE, GCodeLexer.LOGIC,
+			case GCodeLexer.TO, GCodeLexer.PLUS, GCodeLexer.MINUS, GCodeLexer.STAR, GCodeLexer.SLASH, GCodeLexer.SIGN_COMPARE,
+					GCodeLexer.JOIN, GCodeLexer.WORD_COMPARE, GCodeLexer.LOGIC,
 					GCodeLexer.NOT, GCodeLexer.MOD, GCodeLexer.POWER -> assigned;
 			default -> false;
 		};
 	}
 
 	/**
-	 * The end of the comment that opens at {@code start}: behind the parenthesis that matches it. Where none does, behind the last closing one
-	 * if words of code follow it ({@code (TAP (M8) G84 Z-10.}), else the end of the line.
+	 * The end of the comment that opens at {@code start}: behind the parenthesis that matches it. Where none does, behind the last closing
+	 * one if words of code follow it ({@code (TAP (M8) G84 Z-10.}), else the end of the line.
 	 */
 	static int commentEnd(CharStream line, int start) {
 		int depth = 1;

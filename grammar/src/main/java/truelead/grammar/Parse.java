@@ -24,7 +24,8 @@ record Parse(List<Token> tokens, List<Part> parts, List<Problem> problems) {
 			return new Parse(tokens.getTokens(), reader.parts(), reader.problems());
 		} catch (ParseCancellationException unreadable) {
 			Span all = new Span(0, size);
-			return new Parse(tokens.getTokens(), List.of(new Part.Misfit("this block cannot be read; correct it, or put it into a comment", all)), List.of());
+			return new Parse(tokens.getTokens(), List.of(new Part.Misfit("this block cannot be read; correct it, or put it into a comment",
+					all)), List.of());
 		}
 	}
 
@@ -47,8 +48,9 @@ record Parse(List<Token> tokens, List<Part> parts, List<Problem> problems) {
 	/** Whether letters stand right behind a code that shows the rest of the block to the operator: {@code M0 NO GO}. */
 	boolean speaksToOperator() {
 		for (int i = 1; i < parts.size(); i++) {
-			boolean shows = parts.get(i - 1) instanceof Part.Whole whole && whole.element() instanceof Element.Word word && word.address() == 'M'
-					&& word.value() instanceof Expression.Number number && (number.value() == 0 || number.value() == 1 || number.value() == 117);
+			boolean shows = parts.get(i - 1) instanceof Part.Whole whole && whole.element() instanceof Element.Word word
+					&& word.address() == 'M' && word.value() instanceof Expression.Number number
+					&& (number.value() == 0 || number.value() == 1 || number.value() == 117);
 			if (shows && parts.get(i) instanceof Part.Keyword name && name.text().chars().noneMatch(Character::isDigit)) {
 				return true;
 			}

@@ -32,7 +32,8 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 		Optional<Part> jump = last < 0 ? Optional.empty() : jump(parts.get(last), part);
 		if (jump.isPresent()) {
 			parts.set(last, jump.get());
-		} else if (part instanceof Part.Misfit && last >= 0 && parts.get(last) instanceof Part.Misfit before && before.span().end() == part.span().start()) {
+		} else if (part instanceof Part.Misfit && last >= 0 && parts.get(last) instanceof Part.Misfit before
+				&& before.span().end() == part.span().start()) {
 			parts.set(last, new Part.Misfit(before.message(), before.span().to(part.span())));
 		} else {
 			parts.add(part);
@@ -92,7 +93,8 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 		if (number.length() == 1 && all.length() == 2 && number.charAt(0) != '0') {
 			return whole(new Element.BlockDelete(number.charAt(0) - '0', all));
 		}
-		return new Part.Misfit("a number from 1 to 9 may stand right behind the slash; type the address letter before " + number + ", or take it away", all);
+		return new Part.Misfit("a number from 1 to 9 may stand right behind the slash; type the address letter before " + number
+				+ ", or take it away", all);
 	}
 
 	@Override
@@ -124,7 +126,8 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 		} else {
 			number = Optional.of(values.visit(target.variable() != null ? target.variable() : target.group()));
 		}
-		return whole(new Element.OStatement(Element.OKeyword.valueOf(tree.oKeyword().getText().toUpperCase(Locale.ROOT)), name, number, arguments, span(tree)));
+		return whole(new Element.OStatement(Element.OKeyword.valueOf(tree.oKeyword().getText().toUpperCase(Locale.ROOT)), name, number,
+				arguments, span(tree)));
 	}
 
 	@Override
@@ -132,27 +135,35 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 		Part word = words.word(tree, 'O', tree.operand());
 		boolean fraction = tree.operand() != null && tree.operand().getText().indexOf('.') >= 0;
 		boolean behindDigit = !parts.isEmpty() && parts.get(parts.size() - 1).span().end() == tree.getStart().getStartIndex()
-				&& parts.get(parts.size() - 1) instanceof Part.Whole whole && whole.element() instanceof Element.Word before && before.address() != 'N';
-		return fraction || behindDigit ? new Part.Misfit("a program number cannot stand here; type the digit 0 if that is meant, or take it away", span(tree)) : word;
+				&& parts.get(parts.size() - 1) instanceof Part.Whole whole && whole.element() instanceof Element.Word before
+				&& before.address() != 'N';
+		return fraction || behindDigit
+				? new Part.Misfit("a program number cannot stand here; type the digit 0 if that is meant, or take it away", span(tree))
+				: word;
 	}
 
 	@Override
 	public Part visitONameAlone(GCodeParser.ONameAloneContext tree) {
-		boolean alone = parts.isEmpty() && tree.getParent().children.stream().skip(1).allMatch(part -> part instanceof GCodeParser.RemarkContext || part instanceof TerminalNode);
+		boolean alone = parts.isEmpty()
+				&& tree.getParent().children.stream().skip(1).allMatch(part -> part instanceof GCodeParser.RemarkContext
+						|| part instanceof TerminalNode);
 		if (alone) {
 			String text = tree.getText();
 			int open = text.indexOf('<');
 			Span span = span(tree);
-			return whole(new Element.Word('O', -1, new Expression.Text(text.substring(open + 1, text.length() - 1), new Span(span.start() + open, span.end())), span));
+			return whole(new Element.Word('O', -1, new Expression.Text(text.substring(open + 1, text.length() - 1),
+					new Span(span.start() + open, span.end())), span));
 		}
-		return new Part.Misfit("a named O word needs sub, call, if, while, repeat or the like behind it; type what it is to do", span(tree));
+		return new Part.Misfit("a named O word needs sub, call, if, while, repeat or the like behind it; type what it is to do",
+				span(tree));
 	}
 
 	@Override
 	public Part visitAssignment(GCodeParser.AssignmentContext tree) {
 		Expression target = values.visit(tree.variable());
 		if (tree.EQUALS() == null) {
-			return new Part.Misfit(tree.variable().getText() + " stands alone; type = and its value behind it, or an address letter before it", span(tree));
+			return new Part.Misfit(tree.variable().getText()
+					+ " stands alone; type = and its value behind it, or an address letter before it", span(tree));
 		}
 		return whole(new Element.Assignment(target, values.part(tree.expression(), tree.EQUALS().getSymbol()), span(tree)));
 	}
@@ -163,14 +174,16 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 		if (tree.EQUALS() == null) {
 			return new Part.Keyword(name, span(tree)); // a statement such as DPRNT[X#1[35]], whose text has rules of its own
 		}
-		Expression target = tree.list() == null ? new Expression.NamedVariable(ExpressionReader.plainName(name), true, span(tree.NAME().getSymbol()))
-				: new Expression.Function(name.toUpperCase(Locale.ROOT), values.arguments(tree.list(), null), span(tree.NAME().getSymbol()).to(span(tree.list())));
+		Expression target = tree.list() == null ? new Expression.NamedVariable(ExpressionReader.plainName(name), true,
+				span(tree.NAME().getSymbol())) : new Expression.Function(name.toUpperCase(Locale.ROOT), values.arguments(tree.list(), null),
+						span(tree.NAME().getSymbol()).to(span(tree.list())));
 		return whole(new Element.Assignment(target, values.part(tree.expression(), tree.EQUALS().getSymbol()), span(tree)));
 	}
 
 	@Override
 	public Part visitStatement(GCodeParser.StatementContext tree) {
-		return whole(new Element.Statement(tree.NAME().getText().toUpperCase(Locale.ROOT), values.arguments(null, tree.call()), Optional.empty(), span(tree)));
+		return whole(new Element.Statement(tree.NAME().getText().toUpperCase(Locale.ROOT), values.arguments(null, tree.call()),
+				Optional.empty(), span(tree)));
 	}
 
 	@Override
@@ -185,7 +198,8 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 		if (tree.blockOfJump() != null) {
 			return whole(new Element.Jump(Optional.of(condition), StatementReader.block(tree.blockOfJump()), span(tree)));
 		}
-		if (tree.THEN() == null && !(condition instanceof Expression.Group && tree.expression(0).getStart().getType() == GCodeLexer.LBRACK)) {
+		if (tree.THEN() == null && !(condition instanceof Expression.Group
+				&& tree.expression(0).getStart().getType() == GCodeLexer.LBRACK)) {
 			return statements.condition(Element.ControlKeyword.IF, condition, tree);
 		}
 		return whole(new Element.Conditional(condition, span(tree)));
@@ -208,7 +222,8 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 
 	@Override
 	public Part visitLoopEnd(GCodeParser.LoopEndContext tree) {
-		return tree.operand() == null ? new Part.Keyword(tree.getText(), span(tree)) : whole(new Element.LoopEnd(values.visit(tree.operand()), span(tree)));
+		return tree.operand() == null ? new Part.Keyword(tree.getText(), span(tree))
+				: whole(new Element.LoopEnd(values.visit(tree.operand()), span(tree)));
 	}
 
 	@Override
@@ -218,7 +233,8 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 
 	@Override
 	public Part visitConditionalControl(GCodeParser.ConditionalControlContext tree) {
-		return statements.condition(Element.ControlKeyword.valueOf(tree.control.getText().toUpperCase(Locale.ROOT)), values.visit(tree.expression()), tree);
+		return statements.condition(Element.ControlKeyword.valueOf(tree.control.getText().toUpperCase(Locale.ROOT)),
+				values.visit(tree.expression()), tree);
 	}
 
 	@Override
@@ -279,7 +295,8 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 	@Override
 	public Part visitStrayGroup(GCodeParser.StrayGroupContext tree) {
 		// a statement that begins with an open bracket, by which a program tells a simulation of its stock and tools
-		if (tree.group().RBRACK() == null && tree.group().expression() instanceof GCodeParser.NameContext name && tree.getStart().getTokenIndex() == 0) {
+		if (tree.group().RBRACK() == null && tree.group().expression() instanceof GCodeParser.NameContext name
+				&& tree.getStart().getTokenIndex() == 0) {
 			return new Part.Keyword(name.NAME().getText(), span(tree));
 		}
 		values.visit(tree.group());
@@ -295,7 +312,8 @@ final class PartReader extends GCodeBaseVisitor<Part> {
 	public Part visitStray(GCodeParser.StrayContext tree) {
 		boolean alone = tree.getStart().getTokenIndex() == 0 && tree.getParent().getChildCount() == 2;
 		if (alone && tree.NUMBER() != null && programNumber(tree.getText())) {
-			return new Part.Misfit("a program number begins with the letter O; type O" + tree.getText().substring(1) + ", or take the number away", span(tree));
+			return new Part.Misfit("a program number begins with the letter O; type O" + tree.getText().substring(1)
+					+ ", or take the number away", span(tree));
 		}
 		return new Part.Misfit(Strays.message(tree.getStart()), span(tree));
 	}

@@ -24,7 +24,9 @@ final class PlainBytes {
 		starts = new int[length / 16 + 16];
 	}
 
-	/** Starts of the lines, and one more behind the last line end; empty where a byte is no ASCII character or a CR stands without an LF. */
+	/**
+	 * Starts of the lines, and one more behind the last line end; empty where a byte is no ASCII character or a CR stands without an LF.
+	 */
 	static Optional<int[]> starts(byte[] bytes) {
 		PlainBytes lines = new PlainBytes(bytes.length);
 		int whole = bytes.length & -Long.BYTES;
@@ -34,7 +36,8 @@ final class PlainBytes {
 			}
 		}
 		byte[] rest = Arrays.copyOf(Arrays.copyOfRange(bytes, whole, bytes.length), Long.BYTES);
-		return lines.take(whole, (long) EIGHT.get(rest, 0)) && lines.due == 0 ? Optional.of(Arrays.copyOf(lines.starts, lines.count)) : Optional.empty();
+		return lines.take(whole, (long) EIGHT.get(rest, 0)) && lines.due == 0 ? Optional.of(Arrays.copyOf(lines.starts, lines.count))
+				: Optional.empty();
 	}
 
 	private boolean take(int at, long eight) {

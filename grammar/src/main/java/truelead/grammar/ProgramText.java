@@ -141,7 +141,9 @@ public final class ProgramText {
 		return BlockReader.read(line(line));
 	}
 
-	/** The first line from {@code line} on that has one of some characters in it, wherever it stands; {@link #lineCount()} where none has. */
+	/**
+	 * The first line from {@code line} on that has one of some characters in it, wherever it stands; {@link #lineCount()} where none has.
+	 */
 	public int nextLineWith(String characters, int line) {
 		if (line >= lineCount()) {
 			return lineCount();
@@ -197,7 +199,9 @@ public final class ProgramText {
 		return new ProgramText(all, charset);
 	}
 
-	/** The program with other characters, sharing all chunks before and behind what differs; for those who have the text but not the edit. */
+	/**
+	 * The program with other characters, sharing all chunks before and behind what differs; for those who have the text but not the edit.
+	 */
 	public ProgramText changedTo(String text) {
 		int first = 0;
 		while (first < chunks.length && offsets[first + 1] <= text.length()

@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * Reads plain blocks by hand, many times faster than the grammar does: block delete at the start, words with plain numbers, closed comments
  * without brackets in them, a remark behind a semicolon, percent lines. A block with anything else it leaves to the grammar. On every block
- * that it takes it gives what the grammar gives; a property test holds it to that. What it has read stands in arrays until it reads the next
- * block, so that going through a program costs no objects.
+ * that it takes it gives what the grammar gives; a property test holds it to that. What it has read stands in arrays until it reads the
+ * next block, so that going through a program costs no objects.
  */
 final class QuickReader {
 
@@ -21,9 +21,9 @@ final class QuickReader {
 	private int at;
 	private int count;
 	/**
-	 * Each part in one number. From the lowest bit on: the letter of a word in upper case, or the mark that begins another part; of a word, the place of its
-	 * point counted from its end, 0 for no point, 1 for a point without decimals, and of a block delete its level; where the part starts; where it ends; of
-	 * a word, where its number starts.
+	 * Each part in one number. From the lowest bit on: the letter of a word in upper case, or the mark that begins another part; of a word,
+	 * the place of its point counted from its end, 0 for no point, 1 for a point without decimals, and of a block delete its level; where
+	 * the part starts; where it ends; of a word, where its number starts.
 	 */
 	private final long[] packed;
 	private final double[] values;
@@ -214,8 +214,10 @@ final class QuickReader {
 		Span span = span(part);
 		int start = span.start();
 		return switch (mark(part)) {
-			case '(' -> new Element.Comment(Element.CommentMark.PARENTHESES, line.substring(start + 1, span.end() - 1), new Span(start + 1, span.end() - 1), true, span);
-			case ';' -> new Element.Comment(Element.CommentMark.SEMICOLON, line.substring(start + 1), new Span(start + 1, span.end()), true, span);
+			case '(' -> new Element.Comment(Element.CommentMark.PARENTHESES, line.substring(start + 1, span.end() - 1),
+					new Span(start + 1, span.end() - 1), true, span);
+			case ';' -> new Element.Comment(Element.CommentMark.SEMICOLON, line.substring(start + 1),
+					new Span(start + 1, span.end()), true, span);
 			case '/' -> new Element.BlockDelete(point(part), span);
 			case '%' -> new Element.Percent(span);
 			default -> new Element.Word(mark(part), -1,

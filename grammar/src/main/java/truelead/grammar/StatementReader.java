@@ -10,7 +10,9 @@ import org.antlr.v4.runtime.tree.ParseTree;
 import org.antlr.v4.runtime.tree.TerminalNode;
 import truelead.grammar.Element.ControlKeyword;
 
-/** Reads the statements of richer control languages that steer the program: branches, loops, definitions, heads and calls of subprograms. */
+/**
+ * Reads the statements of richer control languages that steer the program: branches, loops, definitions, heads and calls of subprograms.
+ */
 final class StatementReader {
 
 	private static final Set<String> ALONE = Set.of("ELSE", "ENDIF", "ENDFOR", "ENDWHILE", "LOOP", "ENDLOOP");
@@ -38,7 +40,8 @@ final class StatementReader {
 	/** A keyword alone; one that steers nothing is a name. */
 	Part keyword(ParserRuleContext tree) {
 		String keyword = tree.getText().toUpperCase(Locale.ROOT);
-		return ALONE.contains(keyword) ? leading(new Element.Control(ControlKeyword.valueOf(keyword), List.of(), ExpressionReader.span(tree)), tree) : name(tree);
+		return ALONE.contains(keyword)
+				? leading(new Element.Control(ControlKeyword.valueOf(keyword), List.of(), ExpressionReader.span(tree)), tree) : name(tree);
 	}
 
 	Part countedLoop(GCodeParser.CountedLoopContext tree) {
@@ -49,7 +52,8 @@ final class StatementReader {
 		}
 		Expression.Binary first = (Expression.Binary) start;
 		Expression last = values.part(tree.expression(1), tree.TO().getSymbol());
-		return leading(new Element.Control(ControlKeyword.FOR, List.of(first.left(), first.right(), last), ExpressionReader.span(tree)), tree);
+		return leading(new Element.Control(ControlKeyword.FOR, List.of(first.left(), first.right(), last), ExpressionReader.span(tree)),
+				tree);
 	}
 
 	Part repetition(GCodeParser.RepetitionContext tree) {
@@ -97,7 +101,8 @@ final class StatementReader {
 			}
 		}
 		return targets.isEmpty() && otherwise.isEmpty() ? name(tree)
-				: leading(new Element.Choice(values.visit(tree.expression()), cases, targets, otherwise, ExpressionReader.span(tree)), tree);
+				: leading(new Element.Choice(values.visit(tree.expression()), cases, targets, otherwise, ExpressionReader.span(tree)),
+						tree);
 	}
 
 	/** Where a jump goes: a block number, written {@code N100} too, a label, or an expression. */

@@ -20,7 +20,8 @@ final class Strays {
 			case GCodeLexer.HASH -> "# has no number behind it; type the number of the variable, as in #100";
 			case GCodeLexer.EQUALS -> "= has nothing before it to set; type the variable or the address letter";
 			case GCodeLexer.FUNCTION, GCodeLexer.ATAN -> text + " needs its value in brackets; type it as " + text + "[...]";
-			case GCodeLexer.PLUS, GCodeLexer.MINUS, GCodeLexer.STAR, GCodeLexer.POWER, GCodeLexer.MOD, GCodeLexer.SIGN_COMPARE, GCodeLexer.JOIN, GCodeLexer.WORD_COMPARE,
+			case GCodeLexer.PLUS, GCodeLexer.MINUS, GCodeLexer.STAR, GCodeLexer.POWER, GCodeLexer.MOD, GCodeLexer.SIGN_COMPARE,
+					GCodeLexer.JOIN, GCodeLexer.WORD_COMPARE,
 					GCodeLexer.LOGIC, GCodeLexer.NOT ->
 				text + " cannot stand outside brackets here; put the whole value into [ and ]";
 			default -> text + " has no meaning in a block; take it away, or put it into a comment";

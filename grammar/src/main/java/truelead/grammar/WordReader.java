@@ -29,16 +29,20 @@ final class WordReader {
 		Expression index = values.visit(tree.operand());
 		boolean variable = "RQVEL".indexOf(address) >= 0;
 		if (variable && index instanceof Expression.Group group) {
-			return whole(new Element.Assignment(new Expression.Function(String.valueOf(address), List.of(group.inner()), name), value, ExpressionReader.span(tree)));
+			return whole(new Element.Assignment(new Expression.Function(String.valueOf(address), List.of(group.inner()), name), value,
+					ExpressionReader.span(tree)));
 		}
 		boolean group = address == 'G' && index instanceof Expression.Group of && of.inner() instanceof Expression.Number;
-		String number = group ? ExpressionReader.plainName(tree.operand().getText().replace("[", "").replace("]", "")) : tree.operand().getText();
+		String number = group ? ExpressionReader.plainName(tree.operand().getText().replace("[", "").replace("]", ""))
+				: tree.operand().getText();
 		boolean digits = number.chars().allMatch(c -> c >= '0' && c <= '9');
 		if (variable && digits) {
-			return whole(new Element.Assignment(new Expression.NamedVariable(ExpressionReader.plainName(address + number), true, name), value, ExpressionReader.span(tree)));
+			return whole(new Element.Assignment(new Expression.NamedVariable(ExpressionReader.plainName(address + number), true, name),
+					value, ExpressionReader.span(tree)));
 		}
 		if (!digits || number.length() > 4) {
-			return new Part.Misfit("between " + address + " and = a whole number of up to four digits may stand; correct " + number, ExpressionReader.span(tree));
+			return new Part.Misfit("between " + address + " and = a whole number of up to four digits may stand; correct " + number,
+					ExpressionReader.span(tree));
 		}
 		return whole(new Element.Word(address, Integer.parseInt(number), value, ExpressionReader.span(tree)));
 	}
@@ -55,13 +59,15 @@ final class WordReader {
 	/** A radius or an angle from the pole, {@code @5} and {@code ^30}. */
 	Part polar(GCodeParser.PolarWordContext tree) {
 		char address = tree.POLAR().getText().charAt(0);
-		return tree.operand() == null ? new Part.Misfit(Strays.message(tree.getStart()), ExpressionReader.span(tree)) : word(tree, address, tree.operand());
+		return tree.operand() == null ? new Part.Misfit(Strays.message(tree.getStart()), ExpressionReader.span(tree))
+				: word(tree, address, tree.operand());
 	}
 
 	/** A corner broken or rounded, {@code ,C2.} and {@code ,R2.}. */
 	Part corner(GCodeParser.CornerContext tree) {
 		if (tree.operand() == null) {
-			return new Part.Misfit("a comma cannot stand here; type a point if that is meant; only a corner's ,C2. or ,R2. begins with a comma", ExpressionReader.span(tree));
+			return new Part.Misfit("a comma cannot stand here; type a point if that is meant; only a corner's ,C2. or ,R2. begins "
+					+ "with a comma", ExpressionReader.span(tree));
 		}
 		return whole(new Element.Corner(letter(tree.LETTER().getText()), values.visit(tree.operand()), ExpressionReader.span(tree)));
 	}

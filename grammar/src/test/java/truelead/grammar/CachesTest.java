@@ -8,7 +8,8 @@ import org.junit.jupiter.api.Test;
 /** What ANTLR learns from ever new blocks is thrown away in time. */
 class CachesTest {
 
-	private static final String[] PIECES = {"#1", "[", "]", "+", "-", "X", "5", "SIN[", "IF", "GOTO", "=", "(A)", "O", "/", "NAME", ",R1", "AND", "**", "MSG(", "\"A\""};
+	private static final String[] PIECES = {"#1", "[", "]", "+", "-", "X", "5", "SIN[", "IF", "GOTO", "=", "(A)", "O", "/", "NAME", ",R1",
+			"AND", "**", "MSG(", "\"A\""};
 
 	@Test
 	void theyStayNearTheirCap() {

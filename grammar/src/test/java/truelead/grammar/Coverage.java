@@ -26,8 +26,9 @@ final class Coverage {
 	private static void blank(String text, int from, int to) {
 		for (int i = from; i < to; i++) {
 			char c = text.charAt(i);
-			assertThat(c <= ' ' || c >= 0x7F && c <= 0xA0 || c == 0x1680 || c >= 0x2000 && c <= 0x200F || c >= 0x2028 && c <= 0x202F || c >= 0x205F && c <= 0x206F
-					|| c == 0x3000 || c == 0xFEFF || c == 0xFFFE).as("character %s at %s of %s", (int) c, i, text).isTrue();
+			assertThat(c <= ' ' || c >= 0x7F && c <= 0xA0 || c == 0x1680 || c >= 0x2000 && c <= 0x200F || c >= 0x2028 && c <= 0x202F
+					|| c >= 0x205F && c <= 0x206F || c == 0x3000 || c == 0xFEFF || c == 0xFFFE).as("character %s at %s of %s", (int) c, i,
+							text).isTrue();
 		}
 	}
 }

@@ -37,7 +37,8 @@ class DamagedBlocksTest {
 		"MCALL HOLE(5       | (       | this ( is never closed; type ) behind the value",
 		"R1=                | =       | = has no value behind it; type the value that is missing",
 		"# =5               | #       | # has no number behind it; type the number of the variable, as in #100",
-		"/10 G0 X1          | /10     | a number from 1 to 9 may stand right behind the slash; type the address letter before 10, or take it away",
+		"/10 G0 X1          | /10     | a number from 1 to 9 may stand right behind the slash; type the address letter before 10, or "
+				+ "take it away",
 		"G84 Z10-           | -       | - cannot stand outside brackets here; put the whole value into [ and ]",
 		"X#1] Y5            | ]       | this ] has no [ before it; type [ before the value, or take ] away",
 		"F[] X1             | []      | these brackets are empty; type the value between [ and ]",
@@ -45,17 +46,18 @@ class DamagedBlocksTest {
 		"#1=5+              | +       | + has no value behind it; type the value that is missing",
 		"#1=SIN 30          | SIN 30  | SIN needs its value in brackets; type SIN[30]",
 		"X5+3               | +3      | + cannot stand outside brackets here; put the whole value into [ and ]",
-		"X1,5 Y2            | ,5      | a comma cannot stand here; type a point if that is meant; only a corner's ,C2. or ,R2. begins with a comma",
+		"X1,5 Y2            | ,5      | a comma cannot stand here; type a point if that is meant; only a corner's ,C2. or ,R2. begins "
+				+ "with a comma",
 		"#5                 | #5      | #5 stands alone; type = and its value behind it, or an address letter before it",
 		"G0 X1) Y2          | )       | this ) has no ( before it; type ( before the comment, or take ) away",
 		"01000              | 01000   | a program number begins with the letter O; type O1000, or take the number away",
 		"(G0 X1)9           | 9       | 9 has no address letter; type the letter before it, or take it away",
-		"X1.5E-05           | 1.5E-05 | 1.5E-05 is written with an exponent, which controls read as an E word; type it as a plain decimal number",
+		"X1.5E-05           | 1.5E-05 | 1.5E-05 is written with an exponent, which controls read as an E word; type it as a plain "
+				+ "decimal number",
 		"G0 X1 & Y2         | &       | & has no meaning in a block; take it away, or put it into a comment",
 		"G0 X1 @ Y2         | @       | @ has no meaning in a block; take it away, or put it into a comment",
-		"(TAP M8 G0X1.Y2.   | (TAP M8 G0X1.Y2. | this comment is never closed and words of code stand in it, which are not done; type ) where the comment ends"
-	})
-	void theMistakeIsNamedWhereItStands(String line, String part, String message) {
+		"(TAP M8 G0X1.Y2.   | (TAP M8 G0X1.Y2. | this comment is never closed and words of code stand in it, which are not done; type ) "
+				+ "where the comment ends" }) void theMistakeIsNamedWhereItStands(String line, String part, String message) {
 		assertThat(BlockReader.read(line).problems()).singleElement().satisfies(problem -> {
 			assertThat(line.substring(problem.span().start(), problem.span().end())).isEqualTo(part);
 			assertThat(problem.message()).isEqualTo(message);

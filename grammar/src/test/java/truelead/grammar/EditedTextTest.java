@@ -49,7 +49,8 @@ class EditedTextTest {
 	void linesAreThoseOfThePlatformsDocuments() {
 		ProgramText text = ProgramText.of("A\r\nB\rC\nD\r\r\n");
 		assertThat(text.lineCount()).isEqualTo(6);
-		assertThat(List.of(text.line(0), text.line(1), text.line(2), text.line(3), text.line(4), text.line(5))).containsExactly("A", "B", "C", "D", "", "");
+		assertThat(List.of(text.line(0), text.line(1), text.line(2), text.line(3), text.line(4), text.line(5)))
+				.containsExactly("A", "B", "C", "D", "", "");
 		assertThat(IntStream.range(0, 6).mapToObj(text::lineEnd)).containsExactly("\r\n", "\r", "\n", "\r", "\r\n", "");
 		assertThat(ProgramText.of("").lineCount()).isEqualTo(1);
 	}
@@ -88,15 +89,15 @@ class EditedTextTest {
 	@Provide
 	Arbitrary<String> texts() {
 		Arbitrary<String> small = pieces().list().ofMaxSize(30).map(list -> String.join("", list));
-		Arbitrary<String> large = Combinators.combine(small, Arbitraries.of("G1\r", "\r\n", "X\n", "\r"), Arbitraries.integers().between(2044, 2054)).as((text, line, count) -> text
-				+ line.repeat(count) + text);
+		Arbitrary<String> large = Combinators.combine(small, Arbitraries.of("G1\r", "\r\n", "X\n", "\r"),
+				Arbitraries.integers().between(2044, 2054)).as((text, line, count) -> text + line.repeat(count) + text);
 		return Arbitraries.frequencyOf(net.jqwik.api.Tuple.of(3, small), net.jqwik.api.Tuple.of(1, large));
 	}
 
 	@Provide
 	Arbitrary<List<Edit>> edits() {
-		return Combinators.combine(Arbitraries.integers().between(0, 5000), Arbitraries.integers().between(0, 40), pieces().list().ofMaxSize(4)
-				.map(list -> String.join("", list))).as(Edit::new).list().ofMinSize(1).ofMaxSize(6);
+		return Combinators.combine(Arbitraries.integers().between(0, 5000), Arbitraries.integers().between(0, 40),
+				pieces().list().ofMaxSize(4).map(list -> String.join("", list))).as(Edit::new).list().ofMinSize(1).ofMaxSize(6);
 	}
 
 	private static Arbitrary<String> pieces() {

@@ -7,7 +7,10 @@ import org.antlr.v4.runtime.Lexer;
 import org.antlr.v4.runtime.Token;
 import org.junit.jupiter.api.Test;
 
-/** A question that a lexer rule asks before its first sign is asked at every token, and the lexer keeps nothing: each character is then looked up anew. */
+/**
+ * A question that a lexer rule asks before its first sign is asked at every token, and the lexer keeps nothing: each character is then
+ * looked up anew.
+ */
 class LexerCacheTest {
 
 	@Test

@@ -9,7 +9,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class LimitsTest {
 
 	@ParameterizedTest
-	@ValueSource(strings = {"[", "(", "#", "-", "#1=[", "X[", "SIN[", "+1", "A(", "IF[", "X1 ", "\"", "/", "o<", "=", "**", "NOT ", "#1=NOT", ",R", "WHILE", "GOTO"})
+	@ValueSource(strings = {"[", "(", "#", "-", "#1=[", "X[", "SIN[", "+1", "A(", "IF[", "X1 ", "\"", "/", "o<", "=", "**", "NOT ",
+			"#1=NOT", ",R", "WHILE", "GOTO"})
 	void aMillionOfAnythingIsReadWithAProblemAndKept(String piece) {
 		String line = "G1" + piece.repeat(1_000_000 / piece.length());
 		Block block = BlockReader.read(line);
@@ -25,7 +26,8 @@ class LimitsTest {
 			assertThat(block.problems()).isEmpty();
 			assertThat(block.words()).hasSize(2);
 		} else {
-			assertThat(block.problems()).singleElement().satisfies(problem -> assertThat(problem.message()).startsWith("this block has brackets more than 50 deep"));
+			assertThat(block.problems()).singleElement().satisfies(problem -> assertThat(problem.message())
+					.startsWith("this block has brackets more than 50 deep"));
 		}
 	}
 

@@ -29,10 +29,12 @@ class MotionWordsTest {
 		}
 		Block block = BlockReader.readByGrammar(line);
 		assertThat(block.problems()).isEmpty();
-		assertThat(block.elements()).allMatch(element -> element instanceof Element.Word word && LETTERS.indexOf(word.address()) >= 0).hasSize(block.words().size());
+		assertThat(block.elements()).allMatch(element -> element instanceof Element.Word word && LETTERS.indexOf(word.address()) >= 0)
+				.hasSize(block.words().size());
 		assertThat(block.words()).extracting(Element.Word::address).doesNotHaveDuplicates().isNotEmpty();
-		assertThat(List.of(words.x(), words.y(), words.z(), words.i(), words.j(), words.r(), words.feed())).isEqualTo(
-				List.of(number(block, 'X'), number(block, 'Y'), number(block, 'Z'), number(block, 'I'), number(block, 'J'), number(block, 'R'), number(block, 'F')));
+		assertThat(List.of(words.x(), words.y(), words.z(), words.i(), words.j(), words.r(), words.feed()))
+				.isEqualTo(List.of(number(block, 'X'), number(block, 'Y'), number(block, 'Z'), number(block, 'I'), number(block, 'J'),
+						number(block, 'R'), number(block, 'F')));
 		assertThat((double) words.code()).isEqualTo(Double.isNaN(number(block, 'G')) ? -1 : number(block, 'G'));
 		assertThat(words.decimals()).isEqualTo("XYZIJR".chars().map(address -> decimals(block, (char) address)).max().orElseThrow());
 		assertThat(words.feedDecimals()).isEqualTo(decimals(block, 'F'));
@@ -45,24 +47,28 @@ class MotionWordsTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"", " ", "X", "X1 X2", "G0 G90", "G81 X1", "X1 M8", "X#1", "X[1]", "X1..2", "X1.2.3", "X1(A)", "X1;A", "/X1", "%", "5", "X1E-05", "X1234567890123456", "é1", "X1_"})
+	@ValueSource(strings = {"", " ", "X", "X1 X2", "G0 G90", "G81 X1", "X1 M8", "X#1", "X[1]", "X1..2", "X1.2.3", "X1(A)", "X1;A", "/X1",
+			"%", "5", "X1E-05", "X1234567890123456", "é1", "X1_"})
 	void itTakesNothingElse(String line) {
 		assertThat(words(line).read(0)).isFalse();
 	}
 
 	private static double number(Block block, char address) {
-		return block.words().stream().filter(word -> word.address() == address).mapToDouble(word -> ((Expression.Number) word.value()).value()).findFirst().orElse(Double.NaN);
+		return block.words().stream().filter(word -> word.address() == address).mapToDouble(word -> ((Expression.Number) word.value())
+				.value()).findFirst().orElse(Double.NaN);
 	}
 
 	private static int decimals(Block block, char address) {
-		return block.words().stream().filter(word -> word.address() == address).mapToInt(word -> ((Expression.Number) word.value()).decimals()).findFirst().orElse(0);
+		return block.words().stream().filter(word -> word.address() == address).mapToInt(word -> ((Expression.Number) word.value())
+				.decimals()).findFirst().orElse(0);
 	}
 
 	@Provide
 	Arbitrary<String> lines() {
-		Arbitrary<String> words = Arbitraries.frequencyOf(
-				Tuple.of(6, Arbitraries.of("G0", "G1", "G02 ", "X1.5", "X-12.345 ", "Y-.25", "Y7", "Z-3.", "F300", "N10", "I0.", "J-1.5", "R5.")),
-				Tuple.of(1, Arbitraries.of("G90", "x 1", "X-0.0", "Y000.10", " ", "\t", "E-05", "e1", "/", "(a)", ";c", "%", "-", ".", "1", "000123456789012345", "[", "#", "=", "M8", "l", "é")),
+		Arbitrary<String> words = Arbitraries.frequencyOf(Tuple.of(6, Arbitraries.of("G0", "G1", "G02 ", "X1.5", "X-12.345 ", "Y-.25", "Y7",
+				"Z-3.", "F300", "N10", "I0.", "J-1.5", "R5.")),
+				Tuple.of(1, Arbitraries.of("G90", "x 1", "X-0.0", "Y000.10", " ", "\t", "E-05", "e1", "/", "(a)", ";c", "%", "-", ".", "1",
+						"000123456789012345", "[", "#", "=", "M8", "l", "é")),
 				Tuple.of(1, Arbitraries.strings().withCharRange(' ', 'z').ofMaxLength(3)));
 		return words.list().ofMaxSize(6).map(parts -> String.join("", parts));
 	}

@@ -42,7 +42,8 @@ class PlainBytesTest {
 
 	@Provide
 	Arbitrary<String> texts() {
-		Arbitrary<String> pieces = Arbitraries.of(List.of("\n", "\n", "\r\n", "\r\n", "\r", "X1", "Y-12.5", "(Ø8)", "\u0000", "\u007f", " ", "1234567"));
+		Arbitrary<String> pieces = Arbitraries.of(List.of("\n", "\n", "\r\n", "\r\n", "\r", "X1", "Y-12.5", "(Ø8)", "\u0000", "\u007f",
+				" ", "1234567"));
 		return pieces.list().ofMaxSize(30).map(parts -> String.join("", parts));
 	}
 }

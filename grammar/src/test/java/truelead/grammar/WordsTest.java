@@ -51,7 +51,8 @@ class WordsTest {
 
 	/** Numbers are compared by value: {@code O0051} reads as 51. */
 	private static String leadingZeros(String shape, String line) {
-		return line.contains("0051") ? shape.replace("O0051", "O51") : shape.replace("N0010", "N10").replace("G00", "G0").replace("M00", "M0");
+		return line.contains("0051") ? shape.replace("O0051", "O51")
+				: shape.replace("N0010", "N10").replace("G00", "G0").replace("M00", "M0");
 	}
 
 	@Test

@@ -17,19 +17,20 @@ import truelead.editor.check.ProjectAcceptFile;
  * @param note     the note, where one accepts it
  * @param entry    the line of the accept file, where that accepts it
  */
-record AcceptedFinding(String rule, Optional<IFile> program, String programName, int line, Acceptance why, boolean inForce, Optional<Allowance> note,
-		Optional<AcceptFile.Entry> entry) {
+record AcceptedFinding(String rule, Optional<IFile> program, String programName, int line, Acceptance why, boolean inForce,
+		Optional<Allowance> note, Optional<AcceptFile.Entry> entry) {
 
 	/** By a note of a program. */
 	static AcceptedFinding of(IFile program, Allowance note, boolean inForce) {
-		return new AcceptedFinding(note.rule(), Optional.of(program), program.getName(), note.at().line(), new Acceptance(true, note.reason(), "", ""), inForce,
-				Optional.of(note), Optional.empty());
+		return new AcceptedFinding(note.rule(), Optional.of(program), program.getName(), note.at().line(),
+				new Acceptance(true, note.reason(), "", ""), inForce, Optional.of(note), Optional.empty());
 	}
 
 	/** By a line of the accept file, which accepts that finding, or none. */
 	static AcceptedFinding of(AcceptFile.Entry entry, Optional<AuditedFinding> accepted) {
-		return new AcceptedFinding(entry.rule(), accepted.map(AuditedFinding::program), entry.program(), accepted.map(AuditedFinding::line).orElse(-1),
-				entry.acceptance(), accepted.isPresent(), Optional.empty(), Optional.of(entry));
+		return new AcceptedFinding(entry.rule(), accepted.map(AuditedFinding::program), entry.program(),
+				accepted.map(AuditedFinding::line).orElse(-1), entry.acceptance(), accepted.isPresent(), Optional.empty(),
+				Optional.of(entry));
 	}
 
 	/** By what it is accepted. */

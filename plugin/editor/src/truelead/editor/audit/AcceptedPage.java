@@ -33,10 +33,11 @@ public final class AcceptedPage extends ScopedPage {
 		said = new Label(page, SWT.NONE);
 		sheet = new Sheet<>(page, "&Findings:", AcceptedFinding.class);
 		sheet.column("Rule", 130, AcceptedFinding::rule).column("Program", 120, AcceptedFinding::programName)
-				.column("Line", 50, row -> row.line() < 0 ? "" : String.valueOf(row.line() + 1)).column("State", 140, AcceptedFinding::state)
-				.column("Reason", 150, row -> row.why().reason()).column("Who", 70, row -> row.why().person()).column("When", 80, row -> row.why().date())
-				.column("Accepted by", 170, AcceptedFinding::by).strong(row -> !row.inForce())
-				.tell(row -> row.why().reason()).onSelect(this::enableButtons).onOpen(this::goTo);
+				.column("Line", 50, row -> row.line() < 0 ? "" : String.valueOf(row.line() + 1))
+				.column("State", 140, AcceptedFinding::state).column("Reason", 150, row -> row.why().reason())
+				.column("Who", 70, row -> row.why().person()).column("When", 80, row -> row.why().date())
+				.column("Accepted by", 170, AcceptedFinding::by).strong(row -> !row.inForce()).tell(row -> row.why().reason())
+				.onSelect(this::enableButtons).onOpen(this::goTo);
 		Composite line = Layouts.columns(page, 2);
 		go = Layouts.push(line, "&Go to It", this::goTo);
 		takeBack = Layouts.push(line, "Take &Back", this::takeBack);
@@ -46,14 +47,16 @@ public final class AcceptedPage extends ScopedPage {
 	private void look() {
 		said.setText("Looking for accepted findings in the programs of the project \u2026");
 		enableButtons();
-		search = AcceptedSearch.start(project().orElseThrow(), found -> later(() -> show(found)), complaint -> later(() -> setErrorMessage(complaint)));
+		search = AcceptedSearch.start(project().orElseThrow(), found -> later(() -> show(found)),
+				complaint -> later(() -> setErrorMessage(complaint)));
 		said.addDisposeListener(gone -> search.cancel());
 	}
 
 	private void show(List<AcceptedFinding> found) {
 		sheet.rows(found, one -> one);
 		long stale = found.stream().filter(one -> !one.inForce()).count();
-		said.setText(found.isEmpty() ? "Nothing is accepted. A finding is accepted in the view Thread Audit, or by a note in the program: (ALLOW: RULE, REASON)." : found.size() + " accepted, " + stale + " of them stale.");
+		said.setText(found.isEmpty() ? "Nothing is accepted. A finding is accepted in the view Thread Audit, or by a note in the program: "
+				+ "(ALLOW: RULE, REASON)." : found.size() + " accepted, " + stale + " of them stale.");
 		said.getParent().layout();
 		enableButtons();
 	}
@@ -68,8 +71,9 @@ public final class AcceptedPage extends ScopedPage {
 
 	private void takeBack() {
 		List<AcceptedFinding> chosen = sheet.selected();
-		if (MessageDialog.openConfirm(getShell(), "Take Back", "Take " + chosen.size() + " back? Notes are cut out of their programs, which are saved; "
-				+ "lines are taken out of " + ProjectAcceptFile.NAME + ".")) {
+		if (MessageDialog.openConfirm(getShell(), "Take Back", "Take " + chosen.size()
+				+ " back? Notes are cut out of their programs, which are saved; " + "lines are taken out of "
+				+ ProjectAcceptFile.NAME + ".")) {
 			List<String> failed = TakingBack.of(project().orElseThrow(), chosen);
 			if (!failed.isEmpty()) {
 				MessageDialog.openWarning(getShell(), "Take Back", String.join("\n", failed));
@@ -81,7 +85,8 @@ public final class AcceptedPage extends ScopedPage {
 	private void goTo() {
 		List<AcceptedFinding> chosen = sheet.selected();
 		if (chosen.size() == 1 && chosen.get(0).program().isPresent() && getContainer() instanceof PreferenceDialog dialog) {
-			Jump.to(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage(), chosen.get(0).program().get(), chosen.get(0).line());
+			Jump.to(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage(), chosen.get(0).program().get(),
+					chosen.get(0).line());
 			dialog.close();
 		}
 	}

@@ -79,7 +79,8 @@ final class AcceptedSearch {
 			}
 		}
 		for (Judged finding : checked.findings()) {
-			entries.stream().filter(entry -> entry.speaksOf(checked) && entry.accepts(finding) && finding.acceptance().filter(why -> !why.inProgram()).isPresent())
+			entries.stream().filter(entry -> entry.speaksOf(checked) && entry.accepts(finding)
+					&& finding.acceptance().filter(why -> !why.inProgram()).isPresent())
 					.forEach(entry -> used.putIfAbsent(entry, AuditedFinding.of(program, finding)));
 		}
 	}
@@ -92,7 +93,8 @@ final class AcceptedSearch {
 	private List<AcceptedFinding> found() {
 		List<AcceptedFinding> all = new ArrayList<>(notes);
 		entries.forEach(entry -> all.add(AcceptedFinding.of(entry, Optional.ofNullable(used.get(entry)))));
-		all.sort(Comparator.comparing(AcceptedFinding::inForce).thenComparing(AcceptedFinding::programName).thenComparing(AcceptedFinding::line));
+		all.sort(Comparator.comparing(AcceptedFinding::inForce).thenComparing(AcceptedFinding::programName)
+				.thenComparing(AcceptedFinding::line));
 		return all;
 	}
 }

@@ -77,7 +77,8 @@ final class AuditActions {
 
 	/** A report in a project is seen in the explorer at once; pages are shown by what the desktop opens them with. */
 	static void show(ReportRequest request) {
-		for (IFile written : ResourcesPlugin.getWorkspace().getRoot().findFilesForLocationURI(new File(request.file().orElseThrow()).toURI())) {
+		for (IFile written : ResourcesPlugin.getWorkspace().getRoot()
+				.findFilesForLocationURI(new File(request.file().orElseThrow()).toURI())) {
 			Job.createSystem("Report written", (ICoreRunnable) monitor -> written.refreshLocal(IResource.DEPTH_ZERO, monitor)).schedule();
 		}
 		boolean page = request.format().page();

@@ -18,7 +18,10 @@ import org.eclipse.ui.handlers.HandlerUtil;
 import org.eclipse.ui.ide.IDE;
 import truelead.audit.report.ReportFormat;
 
-/** Audits what is selected, or the program in the editor, and says where that is no program; the second of its two commands writes the page too. */
+/**
+ * Audits what is selected, or the program in the editor, and says where that is no program; the second of its two commands writes the page
+ * too.
+ */
 public final class AuditHandler extends AbstractHandler {
 
 	/** The command that asks for a report at once. */
@@ -39,7 +42,8 @@ public final class AuditHandler extends AbstractHandler {
 				return null;
 			}
 			if (event.getCommand().getId().equals(WITH_REPORT)) {
-				AuditActions.ask(HandlerUtil.getActiveShellChecked(event), scope, ReportFormat.HTML).ifPresent(request -> view.audit(scope, Optional.of(request)));
+				AuditActions.ask(HandlerUtil.getActiveShellChecked(event), scope, ReportFormat.HTML)
+						.ifPresent(request -> view.audit(scope, Optional.of(request)));
 			} else {
 				view.audit(scope, Optional.empty());
 			}

@@ -27,7 +27,10 @@ import truelead.audit.terminal.Complaint;
 import truelead.checker.rule.Severity;
 import truelead.editor.check.ProgramCheck;
 
-/** An audit in the background: progress a program, and a cancel that ends the check of a long program too. Programs are checked as they are on disk. */
+/**
+ * An audit in the background: progress a program, and a cancel that ends the check of a long program too. Programs are checked as they are
+ * on disk.
+ */
 final class AuditJob extends Job {
 
 	/** Its jobs, for those who wait for them. */

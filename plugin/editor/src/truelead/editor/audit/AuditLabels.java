@@ -16,7 +16,8 @@ final class AuditLabels extends ColumnLabelProvider {
 			return AuditScope.shown(program.file()) + " \u2013 " + program.verdict().words() + ": " + program.verdict().why();
 		}
 		if (element instanceof AuditedProgram.OfRule rule) {
-			return rule.rule() + " (" + (rule.open() == rule.findings().size() ? "" + rule.open() : rule.open() + " of " + rule.findings().size() + " open") + ")";
+			return rule.rule() + " (" + (rule.open() == rule.findings().size() ? "" + rule.open()
+					: rule.open() + " of " + rule.findings().size() + " open") + ")";
 		}
 		AuditedFinding finding = (AuditedFinding) element;
 		String accepted = finding.accepted().isEmpty() ? "" : "accepted: " + finding.accepted() + " \u2013 ";
@@ -39,7 +40,8 @@ final class AuditLabels extends ColumnLabelProvider {
 	@Override
 	public Image getImage(Object element) {
 		if (element instanceof AuditedProgram program) {
-			return program.worst().map(AuditLabels::image).orElseGet(() -> PlatformUI.getWorkbench().getSharedImages().getImage(ISharedImages.IMG_OBJ_FILE));
+			return program.worst().map(AuditLabels::image).orElseGet(() -> PlatformUI.getWorkbench().getSharedImages()
+					.getImage(ISharedImages.IMG_OBJ_FILE));
 		}
 		if (element instanceof AuditedProgram.OfRule rule) {
 			return rule.open() == 0 ? null : image(rule.findings().get(0).severity());

@@ -34,7 +34,8 @@ public final class AuditView extends ViewPart {
 	/** Its id in plugin.xml. */
 	public static final String ID = "truelead.editor.audit.view";
 
-	private static final String HOW = "Choose programs, folders or projects and press Ctrl+Alt+A, or take Audit Threads from their context menu.";
+	private static final String HOW =
+			"Choose programs, folders or projects and press Ctrl+Alt+A, or take Audit Threads from their context menu.";
 	/** So many findings are a list that a person looks through. */
 	private static final int FEW = 30;
 
@@ -115,7 +116,8 @@ public final class AuditView extends ViewPart {
 
 	/** Checks one of the programs again, such as after a note was put in. */
 	void again(IFile program) {
-		new AuditJob(new AuditScope(program.getName(), List.of(program)), List.of(), (file, audited) -> later(() -> replace(file, audited)), tally -> {
+		new AuditJob(new AuditScope(program.getName(), List.of(program)), List.of(), (file, audited) ->
+				later(() -> replace(file, audited)), tally -> {
 		}).schedule();
 	}
 
@@ -180,8 +182,9 @@ public final class AuditView extends ViewPart {
 	private void replace(IFile file, Audited audited) {
 		AuditedProgram now = AuditedProgram.of(file, audited);
 		Object chosen = tree.getStructuredSelection().getFirstElement();
-		Optional<Object> next = chosen instanceof AuditedFinding settled ? programs.stream().filter(program -> program.file().equals(settled.program()) && program.file().equals(file))
-				.findFirst().map(before -> before.next(settled, now)) : Optional.empty();
+		Optional<Object> next = chosen instanceof AuditedFinding settled
+				? programs.stream().filter(program -> program.file().equals(settled.program())
+						&& program.file().equals(file)).findFirst().map(before -> before.next(settled, now)) : Optional.empty();
 		programs.replaceAll(program -> program.file().equals(file) ? now : program);
 		Object[] expanded = tree.getExpandedElements();
 		tree.refresh();
@@ -196,7 +199,8 @@ public final class AuditView extends ViewPart {
 	}
 
 	private void select(Object element) {
-		programs.stream().flatMap(program -> program.rules().stream()).filter(rule -> rule.findings().contains(element)).forEach(rule -> tree.setExpandedState(rule, true));
+		programs.stream().flatMap(program -> program.rules().stream()).filter(rule -> rule.findings().contains(element))
+				.forEach(rule -> tree.setExpandedState(rule, true));
 		tree.setSelection(new StructuredSelection(element), true);
 	}
 
@@ -214,8 +218,9 @@ public final class AuditView extends ViewPart {
 	/** The programs as they are shown now: one that was checked again counts as it is since then. */
 	private String words() {
 		long refused = sum(Tally::refused);
-		return many(sum(Tally::programs), "program") + ", " + many(sum(Tally::operations), "threading operation") + ": " + many(sum(tally -> tally.count(Severity.ERROR)), "error")
-				+ ", " + many(sum(tally -> tally.count(Severity.WARNING)), "warning") + ", " + sum(Tally::notFollowed) + " not followed, " + sum(Tally::accepted) + " accepted"
+		return many(sum(Tally::programs), "program") + ", " + many(sum(Tally::operations), "threading operation") + ": "
+				+ many(sum(tally -> tally.count(Severity.ERROR)), "error") + ", " + many(sum(tally -> tally.count(Severity.WARNING)),
+						"warning") + ", " + sum(Tally::notFollowed) + " not followed, " + sum(Tally::accepted) + " accepted"
 				+ (refused > 0 ? ", " + many(refused, "file") + " could not be checked" : "") + "." + remarks;
 	}
 

@@ -21,16 +21,17 @@ import truelead.editor.fix.MarkedFinding;
  * @param block    the line's text, by which it is found again after an edit
  * @param accepted the reason where it is accepted, and who says so
  */
-record AuditedFinding(IFile program, IFile place, String rule, Severity severity, String message, int line, int start, int length, String block,
-		String fingerprint, String accepted) implements IAdaptable {
+record AuditedFinding(IFile program, IFile place, String rule, Severity severity, String message, int line, int start, int length,
+		String block, String fingerprint, String accepted) implements IAdaptable {
 
 	/** What the view keeps of a finding. */
 	static AuditedFinding of(IFile program, Judged judged) {
 		Finding finding = judged.finding();
 		Location at = finding.at();
 		String block = at.line() < at.file().text().lineCount() ? at.file().text().line(at.line()) : "";
-		return new AuditedFinding(program, place(program, at.file().name()), finding.rule(), finding.severity(), finding.message(), at.line(),
-				at.span().start(), at.span().length(), block, judged.fingerprint(), judged.acceptance().map(AuditedFinding::words).orElse(""));
+		return new AuditedFinding(program, place(program, at.file().name()), finding.rule(), finding.severity(), finding.message(),
+				at.line(), at.span().start(), at.span().length(), block, judged.fingerprint(),
+				judged.acceptance().map(AuditedFinding::words).orElse(""));
 	}
 
 	@Override

@@ -44,15 +44,17 @@ record AuditedProgram(IFile file, Verdict verdict, List<OfRule> rules, Tally tal
 
 	/** The worst severity of what nobody has accepted; empty where nothing is open. */
 	Optional<Severity> worst() {
-		return rules.stream().flatMap(rule -> rule.findings().stream()).filter(finding -> finding.accepted().isEmpty()).map(AuditedFinding::severity).min(Severity::compareTo);
+		return rules.stream().flatMap(rule -> rule.findings().stream()).filter(finding -> finding.accepted().isEmpty())
+				.map(AuditedFinding::severity).min(Severity::compareTo);
 	}
 
 	/** What the view keeps of a program. */
 	static AuditedProgram of(IFile file, Audited audited) {
 		Map<String, List<AuditedFinding>> byRule = new LinkedHashMap<>();
 		if (audited instanceof Audited.Checked checked) {
-			checked.findings().stream().sorted(java.util.Comparator.comparing((Judged judged) -> judged.finding().severity())).forEach(judged ->
-					byRule.computeIfAbsent(judged.finding().rule(), any -> new ArrayList<>()).add(AuditedFinding.of(file, judged)));
+			checked.findings().stream().sorted(java.util.Comparator.comparing((Judged judged) -> judged.finding().severity()))
+					.forEach(judged -> byRule.computeIfAbsent(judged.finding().rule(), any -> new ArrayList<>())
+							.add(AuditedFinding.of(file, judged)));
 		}
 		List<OfRule> rules = byRule.entrySet().stream().map(entry -> new OfRule(file, entry.getKey(), entry.getValue())).toList();
 		Tally tally = new Tally(Severity.WARNING);
@@ -61,12 +63,14 @@ record AuditedProgram(IFile file, Verdict verdict, List<OfRule> rules, Tally tal
 	}
 
 	/**
-	 * What a person looks at next when a finding of this program has been settled: the first open one from its place on, or the program where none is left.
+	 * What a person looks at next when a finding of this program has been settled: the first open one from its place on, or the program
+	 * where none is left.
 	 *
 	 * @param now this program as it is since then
 	 */
 	Object next(AuditedFinding settled, AuditedProgram now) {
-		return now.findings().stream().skip(Math.max(0, findings().indexOf(settled))).filter(finding -> finding.accepted().isEmpty()).findFirst().map(Object.class::cast).orElse(now);
+		return now.findings().stream().skip(Math.max(0, findings().indexOf(settled))).filter(finding -> finding.accepted().isEmpty())
+				.findFirst().map(Object.class::cast).orElse(now);
 	}
 
 	private List<AuditedFinding> findings() {

@@ -113,7 +113,8 @@ final class ReportDialog extends TitleAreaDialog {
 	}
 
 	private boolean isProgram(File wanted) {
-		return scope.programs().stream().anyMatch(program -> program.getLocation() != null && program.getLocation().toFile().equals(wanted));
+		return scope.programs().stream().anyMatch(program -> program.getLocation() != null
+				&& program.getLocation().toFile().equals(wanted));
 	}
 
 	@Override

@@ -25,7 +25,8 @@ public final class BlockBrackets implements ICharacterPairMatcher {
 	public static void install(ISourceViewer viewer) {
 		MatchingCharacterPainter painter = new MatchingCharacterPainter(viewer, new BlockBrackets());
 		painter.setColor(PlatformUI.getWorkbench().getThemeManager().getCurrentTheme().getColorRegistry().get(COLOUR));
-		IPropertyChangeListener theme = event -> painter.setColor(PlatformUI.getWorkbench().getThemeManager().getCurrentTheme().getColorRegistry().get(COLOUR));
+		IPropertyChangeListener theme = event -> painter.setColor(PlatformUI.getWorkbench().getThemeManager().getCurrentTheme()
+				.getColorRegistry().get(COLOUR));
 		PlatformUI.getWorkbench().getThemeManager().addPropertyChangeListener(theme);
 		viewer.getTextWidget().addDisposeListener(event -> PlatformUI.getWorkbench().getThemeManager().removePropertyChangeListener(theme));
 		((ITextViewerExtension2) viewer).addPainter(painter);

@@ -17,8 +17,8 @@ import truelead.grammar.Block;
 import truelead.grammar.BlockReader;
 
 /**
- * Closes the parenthesis of a comment and the bracket of an expression as they are opened, types over the closing one, and takes it back with
- * the opening one. Only a closing one put in here is typed over or taken back.
+ * Closes the parenthesis of a comment and the bracket of an expression as they are opened, types over the closing one, and takes it back
+ * with the opening one. Only a closing one put in here is typed over or taken back.
  */
 public final class BracketClosing implements VerifyKeyListener {
 
@@ -68,8 +68,8 @@ public final class BracketClosing implements VerifyKeyListener {
 			return false;
 		}
 		Block block = BlockReader.read(document.get(line.getOffset(), line.getLength()));
-		boolean inComment = block.comments().stream().anyMatch(comment -> comment.span().start() < column && (column < comment.span().end() || !comment.closed()
-				|| comment.textSpan().end() == comment.span().end()));
+		boolean inComment = block.comments().stream().anyMatch(comment -> comment.span().start() < column
+				&& (column < comment.span().end() || !comment.closed() || comment.textSpan().end() == comment.span().end()));
 		char next = column < line.getLength() ? block.text().charAt(column) : ' ';
 		if (inComment || next > ' ' && next != ')' && next != ']') {
 			return false;

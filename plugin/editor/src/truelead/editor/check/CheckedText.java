@@ -19,7 +19,8 @@ public record CheckedText(ProgramCheck check, ProgramFile program, CheckResult r
 
 	/** A document's modification stamp, for any thread. */
 	public static long stampOf(IDocument document) {
-		return document instanceof IDocumentExtension4 stamped ? stamped.getModificationStamp() : IDocumentExtension4.UNKNOWN_MODIFICATION_STAMP;
+		return document instanceof IDocumentExtension4 stamped ? stamped.getModificationStamp()
+				: IDocumentExtension4.UNKNOWN_MODIFICATION_STAMP;
 	}
 
 	/** Whether this is how the program's document stands now. */

@@ -45,7 +45,8 @@ public final class CheckingReconciler extends MonoReconciler {
 
 	private void changed(IResourceChangeEvent event) {
 		IFile program = check.file().orElse(null);
-		IResourceDelta ofProject = program == null || event.getDelta() == null ? null : event.getDelta().findMember(program.getProject().getFullPath());
+		IResourceDelta ofProject = program == null || event.getDelta() == null ? null
+				: event.getDelta().findMember(program.getProject().getFullPath());
 		try {
 			if (ofProject != null && program.getProject().isAccessible() && SettingsFiles.changed(ofProject, program.getProject())) {
 				forceReconciling();

@@ -9,8 +9,8 @@ import org.eclipse.jface.text.IDocumentListener;
 import truelead.grammar.ProgramText;
 
 /**
- * Follows a document from edit to edit, so that its text as the checker reads it is made of the one before and of what was typed: a key in a
- * program of a million blocks copies a few thousand of them and not all.
+ * Follows a document from edit to edit, so that its text as the checker reads it is made of the one before and of what was typed: a key in
+ * a program of a million blocks copies a few thousand of them and not all.
  */
 final class EditTrail implements IDocumentListener {
 
@@ -67,7 +67,10 @@ final class EditTrail implements IDocumentListener {
 		}
 	}
 
-	/** The text with its stamp, as it stands now, or stood a moment ago where it is being edited; for any thread, but not while the document tells of a change. */
+	/**
+	 * The text with its stamp, as it stands now, or stood a moment ago where it is being edited; for any thread, but not while the document
+	 * tells of a change.
+	 */
 	synchronized Snapshot now() {
 		// asked for outside the lock: the document has a lock of its own, which is held when it tells of a change
 		long stamp = CheckedText.stampOf(document);

@@ -69,9 +69,9 @@ public final class FindingMarkers {
 		}, file.getWorkspace().getRuleFactory().markerRule(file), IWorkspace.AVOID_UPDATE, null);
 	}
 
-	private static final Comparator<Map<String, Object>> ORDER = Comparator
-			.comparing((Map<String, Object> attributes) -> (Integer) attributes.get(IMarker.CHAR_START))
-			.thenComparing(attributes -> (String) attributes.get(RULE)).thenComparing(attributes -> (String) attributes.get(IMarker.MESSAGE));
+	private static final Comparator<Map<String, Object>> ORDER = Comparator.comparing((Map<String, Object> attributes) ->
+			(Integer) attributes.get(IMarker.CHAR_START)).thenComparing(attributes -> (String) attributes.get(RULE))
+			.thenComparing(attributes -> (String) attributes.get(IMarker.MESSAGE));
 
 	private static boolean same(IMarker[] present, List<Map<String, Object>> wanted) throws CoreException {
 		if (present.length != wanted.size()) {

@@ -22,13 +22,17 @@ public record FixOffer(int choice, boolean everywhere, String label, String why)
 	private static final String PARTS = "\t";
 	private static final String OFFERS = "\n";
 
-	/** The offers for a finding, best first: one a fix, and, where the rule was found more than once and its best fix is safe, one for all of its kind. */
+	/**
+	 * The offers for a finding, best first: one a fix, and, where the rule was found more than once and its best fix is safe, one for all
+	 * of its kind.
+	 */
 	public static List<FixOffer> of(CheckedText checked, Finding finding) {
 		List<FixOffer> offers = new ArrayList<>();
 		List<Fix> fixes = finding.fixes();
 		for (int choice = 0; choice < fixes.size(); choice++) {
 			if (possible(checked, fixes.get(choice))) {
-				offers.add(new FixOffer(choice, false, said(fixes.get(choice).title() + elsewhere(fixes.get(choice), finding), fixes.get(choice)), fixes.get(choice).why()));
+				offers.add(new FixOffer(choice, false, said(fixes.get(choice).title() + elsewhere(fixes.get(choice), finding),
+						fixes.get(choice)), fixes.get(choice).why()));
 			}
 		}
 		if (!offers.isEmpty() && fixes.get(0).safe() && severalOf(checked, finding)) {
@@ -49,8 +53,8 @@ public record FixOffer(int choice, boolean everywhere, String label, String why)
 
 	/** Where it changes the program, if that is not the line of the finding. */
 	private static String elsewhere(Fix fix, Finding finding) {
-		List<String> lines = fix.edits().stream().map(Edit::at).filter(at -> at.line() != finding.at().line() || at.file() != finding.at().file()).map(at -> "line " + (at.line() + 1))
-				.distinct().limit(MOST_LINES + 1L).toList();
+		List<String> lines = fix.edits().stream().map(Edit::at).filter(at -> at.line() != finding.at().line()
+				|| at.file() != finding.at().file()).map(at -> "line " + (at.line() + 1)).distinct().limit(MOST_LINES + 1L).toList();
 		return lines.isEmpty() || lines.size() > MOST_LINES ? "" : " in " + String.join(", ", lines);
 	}
 
@@ -67,7 +71,9 @@ public record FixOffer(int choice, boolean everywhere, String label, String why)
 	static String written(List<FixOffer> offers) {
 		StringBuilder text = new StringBuilder();
 		for (FixOffer offer : offers) {
-			text.append(text.isEmpty() ? "" : OFFERS).append(String.join(PARTS, Integer.toString(offer.choice), Boolean.toString(offer.everywhere), plain(offer.label), plain(offer.why)));
+			text.append(text.isEmpty() ? "" : OFFERS)
+					.append(String.join(PARTS, Integer.toString(offer.choice), Boolean.toString(offer.everywhere), plain(offer.label),
+							plain(offer.why)));
 		}
 		return text.toString();
 	}

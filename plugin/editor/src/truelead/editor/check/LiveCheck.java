@@ -105,7 +105,8 @@ public final class LiveCheck {
 		EditTrail.Snapshot text = snapshot(document);
 		long stamp = text.stamp();
 		ProgramCheck check = ProgramCheck.of(input);
-		CheckedText checked = check.run(text.text(), stamp, Budget.forEditing(check.machine(), () -> stamp != CheckedText.stampOf(document)), open);
+		CheckedText checked = check.run(text.text(), stamp,
+				Budget.forEditing(check.machine(), () -> stamp != CheckedText.stampOf(document)), open);
 		if (stamp != CheckedText.stampOf(document) || model == null) {
 			return;
 		}

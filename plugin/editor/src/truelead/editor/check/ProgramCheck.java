@@ -84,7 +84,8 @@ public record ProgramCheck(String name, String shown, ProgramFolder folder, Job 
 			return new CheckedText(this, program, judged(program, result), stamp);
 		} catch (RuntimeException | StackOverflowError failure) {
 			ILog.of(ProgramCheck.class).error("The check of " + name + " failed", failure);
-			return new CheckedText(this, program, new CheckResult(List.of(failed(program, failure)), nothing(), program.text().lineCount(), 0, 0, List.of()), stamp);
+			return new CheckedText(this, program, new CheckResult(List.of(failed(program, failure)), nothing(), program.text().lineCount(),
+					0, 0, List.of()), stamp);
 		}
 	}
 
@@ -95,12 +96,12 @@ public record ProgramCheck(String name, String shown, ProgramFolder folder, Job 
 	/** Silence would look like a program without faults. */
 	private static Finding failed(ProgramFile program, Throwable failure) {
 		return new Finding("not-followed", Severity.WARNING, "the check failed on this program (" + failure.getClass().getSimpleName()
-				+ "): a fault of the checker, not of the program; nothing in it is checked", new Location(program, 0, new Span(0, program.text().line(0).length())),
-				List.of(), List.of(), List.of(), -1);
+				+ "): a fault of the checker, not of the program; nothing in it is checked",
+				new Location(program, 0, new Span(0, program.text().line(0).length())), List.of(), List.of(), List.of(), -1);
 	}
 
 	private CheckResult judged(ProgramFile program, CheckResult result) {
-		return accepted.map(file -> new CheckResult(file.accept(program, shown, result.findings()), result.work(), result.blocks(), result.operations(),
-				result.notFollowed(), result.assumptions())).orElse(result);
+		return accepted.map(file -> new CheckResult(file.accept(program, shown, result.findings()), result.work(), result.blocks(),
+				result.operations(), result.notFollowed(), result.assumptions())).orElse(result);
 	}
 }

@@ -11,7 +11,10 @@ import truelead.audit.result.Acceptance;
 import truelead.audit.standing.AcceptFile;
 import truelead.audit.terminal.Complaint;
 
-/** The accept file of a project: {@code accepted-findings.csv} at its top, which is shared with it and which the command's {@code --accept} takes. */
+/**
+ * The accept file of a project: {@code accepted-findings.csv} at its top, which is shared with it and which the command's {@code --accept}
+ * takes.
+ */
 public final class ProjectAcceptFile {
 
 	/** The file's name. */

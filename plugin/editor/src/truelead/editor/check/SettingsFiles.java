@@ -26,7 +26,8 @@ final class SettingsFiles {
 		boolean[] changed = { false };
 		delta.accept(change -> {
 			boolean file = change.getResource().getType() == IResource.FILE;
-			boolean text = change.getKind() != IResourceDelta.CHANGED || (change.getFlags() & (IResourceDelta.CONTENT | IResourceDelta.REPLACED)) != 0;
+			boolean text = change.getKind() != IResourceDelta.CHANGED
+					|| (change.getFlags() & (IResourceDelta.CONTENT | IResourceDelta.REPLACED)) != 0;
 			changed[0] |= file && text && isOne(change.getResource(), tools);
 			return !changed[0];
 		}, IResource.HIDDEN);
@@ -35,7 +36,8 @@ final class SettingsFiles {
 
 	private static boolean isOne(IResource file, Optional<Path> tools) {
 		IPath place = file.getLocation();
-		return file.getName().equals(SETTINGS) || file.getName().equals(ProgramFolder.PROFILE) || file.getName().equals(ProjectAcceptFile.NAME)
+		return file.getName().equals(SETTINGS) || file.getName().equals(ProgramFolder.PROFILE)
+				|| file.getName().equals(ProjectAcceptFile.NAME)
 				|| place != null && tools.filter(place.toFile().toPath()::equals).isPresent();
 	}
 }

@@ -6,7 +6,10 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Shell;
 import truelead.editor.look.WrappedText;
 
-/** What is told of a line, so many pixels below it: the block that it is about stays to be seen. At the foot of the screen it stands above the line. */
+/**
+ * What is told of a line, so many pixels below it: the block that it is about stays to be seen. At the foot of the screen it stands above
+ * the line.
+ */
 final class TipBelow extends DefaultInformationControl {
 
 	private static final int WIDEST = 620;

@@ -8,7 +8,10 @@ import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.IPositionUpdater;
 import org.eclipse.jface.text.Position;
 
-/** What is marked in a part of a document, folds, findings, bookmarks, carried through a change of that part, with which the platform would drop it. */
+/**
+ * What is marked in a part of a document, folds, findings, bookmarks, carried through a change of that part, with which the platform would
+ * drop it.
+ */
 final class CarriedMarks {
 
 	private final IDocument document;
@@ -40,7 +43,8 @@ final class CarriedMarks {
 	/** Takes out those that stand in the part or reach into it. */
 	private static CarriedMarks lift(IDocument document, int from, int to) {
 		try {
-			Position[] marks = Arrays.stream(document.getPositions(IDocument.DEFAULT_CATEGORY)).filter(mark -> mark.offset < to && mark.offset + mark.length >= from || to - from == document.getLength())
+			Position[] marks = Arrays.stream(document.getPositions(IDocument.DEFAULT_CATEGORY))
+					.filter(mark -> mark.offset < to && mark.offset + mark.length >= from || to - from == document.getLength())
 					.toArray(Position[]::new);
 			for (int i = marks.length - 1; i >= 0; i--) {
 				document.removePosition(marks[i]);

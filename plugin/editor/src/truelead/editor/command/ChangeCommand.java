@@ -33,9 +33,11 @@ abstract class ChangeCommand extends ProgramCommand {
 		Lines selected = selected(editor);
 		Lines lines = whole && selected.first == selected.last ? new Lines(0, document.getNumberOfLines() - 1) : selected;
 		long stamp = CheckedText.stampOf(document);
-		MachineProfile machine = editor.check().last().map(checked -> checked.result().work().shop().profile()).orElse(MachineProfile.generic());
+		MachineProfile machine = editor.check().last().map(checked -> checked.result().work().shop().profile())
+				.orElse(MachineProfile.generic());
 		if (lines.last - lines.first > MANY) {
-			inPieces(editor, document, () -> new Changes(worked(editor, document, machine, lines, change), Optional.empty(), stamp), nothing);
+			inPieces(editor, document, () -> new Changes(worked(editor, document, machine, lines, change), Optional.empty(),
+					stamp), nothing);
 			return;
 		}
 		Display display = Display.getCurrent();

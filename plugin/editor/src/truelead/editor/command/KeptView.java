@@ -4,7 +4,9 @@ import org.eclipse.jface.text.source.ISourceViewer;
 import org.eclipse.swt.graphics.Point;
 import truelead.editor.check.CheckedEditor;
 
-/** What a person sees of a program, kept through a change of very many places: what is folded, the selection, the first line on the screen. */
+/**
+ * What a person sees of a program, kept through a change of very many places: what is folded, the selection, the first line on the screen.
+ */
 record KeptView(ISourceViewer viewer, ClosedFolds folds, Point selected, int top) {
 
 	/** Opens the folds. */

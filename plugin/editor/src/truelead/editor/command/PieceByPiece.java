@@ -14,8 +14,8 @@ import truelead.editor.check.CheckedEditor;
 import truelead.editor.check.CheckedText;
 
 /**
- * A change of very many places, made piece by piece so that the screen answers between them: a new text of a million blocks at once would hold
- * it for a third of a second. One step to undo; given up, nothing of it stays.
+ * A change of very many places, made piece by piece so that the screen answers between them: a new text of a million blocks at once would
+ * hold it for a third of a second. One step to undo; given up, nothing of it stays.
  */
 final class PieceByPiece {
 

@@ -16,7 +16,10 @@ record Rewrite(String text, List<Replacement> replacements) {
 		return new Rewrite(Replacement.apply(text, replacements), replacements);
 	}
 
-	/** Where offsets of the text before stand behind the change: one at which something is put in before that, so that a line's start stays one. */
+	/**
+	 * Where offsets of the text before stand behind the change: one at which something is put in before that, so that a line's start stays
+	 * one.
+	 */
 	Moved moved() {
 		int[] starts = new int[replacements.size()];
 		int[] shifts = new int[replacements.size() + 1];
@@ -32,7 +35,8 @@ record Rewrite(String text, List<Replacement> replacements) {
 				return offset + shifts[Math.max(0, at)];
 			}
 			Replacement last = replacements.get(at);
-			return offset < last.offset() + last.length() ? Math.min(offset, last.offset() + last.text().length()) + shifts[at] : offset + shifts[at + 1];
+			return offset < last.offset() + last.length() ? Math.min(offset, last.offset() + last.text().length()) + shifts[at]
+					: offset + shifts[at + 1];
 		};
 	}
 

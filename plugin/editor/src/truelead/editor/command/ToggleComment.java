@@ -8,6 +8,7 @@ public final class ToggleComment extends ChangeCommand {
 
 	@Override
 	protected void run(CheckedEditor editor) {
-		change(editor, false, "no block here to comment out, and no comment that holds one", plain((text, lines) -> Blocks.toggleComment(text, lines.first(), lines.last())));
+		change(editor, false, "no block here to comment out, and no comment that holds one",
+				plain((text, lines) -> Blocks.toggleComment(text, lines.first(), lines.last())));
 	}
 }

@@ -38,9 +38,10 @@ public final class ProgramProposals implements IContentAssistProcessor {
 		ProgramText text = editor.check().textOf(document);
 		List<ICompletionProposal> proposals = new ArrayList<>();
 		int at = Math.min(offset, text.length());
-		for (Proposal proposal : Completion.at(text, checked.get().check().folder(), work, at, Budget.forEditing(work.shop().profile(), () -> false))) {
-			proposals.add(new CompletionProposal(proposal.text(), proposal.offset(), proposal.length(), proposal.text().length(), null, proposal.label(), null,
-					proposal.more().isEmpty() ? null : proposal.more()));
+		for (Proposal proposal : Completion.at(text, checked.get().check().folder(), work, at,
+				Budget.forEditing(work.shop().profile(), () -> false))) {
+			proposals.add(new CompletionProposal(proposal.text(), proposal.offset(), proposal.length(), proposal.text().length(), null,
+					proposal.label(), null, proposal.more().isEmpty() ? null : proposal.more()));
 		}
 		proposals.addAll(0, ProgramTemplates.proposals(document, text, work, at));
 		return proposals.toArray(ICompletionProposal[]::new);

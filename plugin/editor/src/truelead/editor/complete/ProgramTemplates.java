@@ -67,7 +67,8 @@ public final class ProgramTemplates {
 		String before = text.line(line).substring(0, Math.min(offset - start, text.line(line).length()));
 		String written = before.stripLeading().toLowerCase(Locale.ROOT);
 		List<ICompletionProposal> proposals = new ArrayList<>();
-		if (!written.chars().allMatch(c -> c >= 'a' && c <= 'z' || c == '-') || text.block(line).elements().stream().anyMatch(Element.Comment.class::isInstance)) {
+		if (!written.chars().allMatch(c -> c >= 'a' && c <= 'z' || c == '-')
+				|| text.block(line).elements().stream().anyMatch(Element.Comment.class::isInstance)) {
 			return proposals;
 		}
 		TemplateContextType type = TYPES.getContextType(CONTEXT);

@@ -15,7 +15,8 @@ public final class SequenceResolver extends TemplateVariableResolver {
 		List<?> parameters = variable.getVariableType().getParams();
 		String way = parameters.isEmpty() ? "cut" : parameters.get(0).toString();
 		if (context instanceof ProgramTemplateContext place) {
-			variable.setValue(String.join(TextUtilities.getDefaultLineDelimiter(place.getDocument()), Sequence.of(place.above(), place.work(), way)));
+			variable.setValue(String.join(TextUtilities.getDefaultLineDelimiter(place.getDocument()),
+					Sequence.of(place.above(), place.work(), way)));
 			variable.setUnambiguous(true);
 			variable.setResolved(true);
 		}

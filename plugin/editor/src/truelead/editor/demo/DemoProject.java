@@ -37,7 +37,8 @@ public final class DemoProject {
 	/** Puts the project into the workspace and checks it; files that are there stay as they are. */
 	public static IProject create(IProgressMonitor monitor) throws CoreException {
 		IProject project = inWorkspace();
-		ResourcesPlugin.getWorkspace().run(inside -> fill(project, inside), project.getWorkspace().getRoot(), IWorkspace.AVOID_UPDATE, monitor);
+		ResourcesPlugin.getWorkspace().run(inside -> fill(project, inside), project.getWorkspace().getRoot(),
+				IWorkspace.AVOID_UPDATE, monitor);
 		project.build(IncrementalProjectBuilder.FULL_BUILD, monitor);
 		return project;
 	}

@@ -45,7 +45,8 @@ public final class AcceptDialog extends TitleAreaDialog {
 
 	@Override
 	protected Control createDialogArea(Composite parent) {
-		setTitle(findings.size() == 1 ? findings.get(0).rule() + " in " + findings.get(0).program().getName() : "Accept " + findings.size() + " findings");
+		setTitle(findings.size() == 1 ? findings.get(0).rule() + " in " + findings.get(0).program().getName() : "Accept " + findings.size()
+				+ " findings");
 		setMessage(findings.size() == 1 ? findings.get(0).message() : "The reason stands for all of them.");
 		Composite area = Form.below((Composite) super.createDialogArea(parent), 2);
 		reason = Form.field(area, "&Reason:", "");

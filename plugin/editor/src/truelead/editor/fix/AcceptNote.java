@@ -13,7 +13,10 @@ public final class AcceptNote {
 	private AcceptNote() {
 	}
 
-	/** The note for a finding of a text that was checked; empty where there is no place for one. Takes as long as a check or two of the program. */
+	/**
+	 * The note for a finding of a text that was checked; empty where there is no place for one. Takes as long as a check or two of the
+	 * program.
+	 */
 	public static Optional<AllowNote> of(CheckedText checked, Finding finding, String reason) {
 		return AllowNote.of(checked.program(), checked.result(), finding, reason, text -> checked.check().run(text.toString(), 0).result());
 	}

@@ -21,7 +21,10 @@ import truelead.checker.rule.Finding;
 import truelead.editor.check.CheckedText;
 import truelead.editor.check.ProjectAcceptFile;
 
-/** Accepts a finding for a reason that the person types: by a note in the text, which is left to be saved, or by a line of the project's accept file. */
+/**
+ * Accepts a finding for a reason that the person types: by a note in the text, which is left to be saved, or by a line of the project's
+ * accept file.
+ */
 final class AcceptProposal extends PlainProposal {
 
 	private final CheckedText checked;
@@ -45,7 +48,8 @@ final class AcceptProposal extends PlainProposal {
 
 	/** What it does, for the person who is to choose. */
 	static String info() {
-		return "For a reason that you type. It stands in a note at the operation, or in the project's " + ProjectAcceptFile.NAME + "; the finding is shown no longer, and reports name the reason.";
+		return "For a reason that you type. It stands in a note at the operation, or in the project's " + ProjectAcceptFile.NAME
+				+ "; the finding is shown no longer, and reports name the reason.";
 	}
 
 	@Override
@@ -69,7 +73,8 @@ final class AcceptProposal extends PlainProposal {
 			say("The finding is not there any more: nothing was accepted.");
 		} else if (answer.inProgram()) {
 			Optional<AllowNote> note = AcceptNote.of(now, found.get(), answer.reason());
-			PlatformUI.getWorkbench().getDisplay().asyncExec(() -> note.ifPresentOrElse(one -> put(document, one, now), () -> say(AcceptNote.noPlace(finding))));
+			PlatformUI.getWorkbench().getDisplay()
+					.asyncExec(() -> note.ifPresentOrElse(one -> put(document, one, now), () -> say(AcceptNote.noPlace(finding))));
 		} else {
 			line(now, found.get(), answer).ifPresent(AcceptProposal::say);
 		}

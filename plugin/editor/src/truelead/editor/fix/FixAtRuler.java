@@ -13,7 +13,10 @@ import truelead.editor.check.CheckedEditor;
 import truelead.editor.check.FindingAnnotation;
 import truelead.editor.check.ShownFindings;
 
-/** A click on a finding's sign at the ruler: the caret goes to the finding, and what can be done about it is offered as by the quick fix key. */
+/**
+ * A click on a finding's sign at the ruler: the caret goes to the finding, and what can be done about it is offered as by the quick fix
+ * key.
+ */
 public final class FixAtRuler extends Action {
 
 	private final CheckedEditor editor;
@@ -24,7 +27,8 @@ public final class FixAtRuler extends Action {
 
 	@Override
 	public void run() {
-		if (editor.getAdapter(IVerticalRulerInfo.class) instanceof CompositeRuler ruler && atSigns(ruler) && editor.viewer() instanceof ProjectionViewer viewer) {
+		if (editor.getAdapter(IVerticalRulerInfo.class) instanceof CompositeRuler ruler && atSigns(ruler)
+				&& editor.viewer() instanceof ProjectionViewer viewer) {
 			List<FindingAnnotation> found = found(viewer, ruler.getLineOfLastMouseButtonActivity());
 			if (!found.isEmpty()) {
 				editor.selectAndReveal(viewer.getAnnotationModel().getPosition(found.get(0)).getOffset(), 0);

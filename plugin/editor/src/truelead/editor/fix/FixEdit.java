@@ -27,7 +27,10 @@ public final class FixEdit {
 	private FixEdit() {
 	}
 
-	/** Applies the fixes, made for the document's present text; where two of them overlap the first one counts. Gives where the first change stands. */
+	/**
+	 * Applies the fixes, made for the document's present text; where two of them overlap the first one counts. Gives where the first change
+	 * stands.
+	 */
 	public static Optional<Integer> apply(IDocument document, CheckedText checked, List<Fix> fixes) throws BadLocationException {
 		MultiTextEdit all = new MultiTextEdit();
 		fixes.stream().filter(fix -> FixOffer.possible(checked, fix)).forEach(fix -> add(all, fix));
@@ -78,7 +81,8 @@ public final class FixEdit {
 
 	private static boolean overlaps(MultiTextEdit all, ReplaceEdit edit) {
 		for (TextEdit other : all.getChildren()) {
-			if (edit.getOffset() < other.getExclusiveEnd() && other.getOffset() < edit.getExclusiveEnd() || edit.getOffset() == other.getOffset()) {
+			if (edit.getOffset() < other.getExclusiveEnd() && other.getOffset() < edit.getExclusiveEnd()
+					|| edit.getOffset() == other.getOffset()) {
 				return true;
 			}
 		}

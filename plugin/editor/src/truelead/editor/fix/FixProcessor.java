@@ -19,7 +19,10 @@ import org.eclipse.jface.text.source.IAnnotationModel;
 import truelead.editor.check.FindingAnnotation;
 import truelead.editor.check.ShownFindings;
 
-/** Offers what can be done about the findings in the caret's line, of those at the caret first: fixes and lessons, then to accept them, then the severities of their rules. */
+/**
+ * Offers what can be done about the findings in the caret's line, of those at the caret first: fixes and lessons, then to accept them, then
+ * the severities of their rules.
+ */
 public final class FixProcessor implements IQuickAssistProcessor {
 
 	@Override
@@ -70,6 +73,7 @@ public final class FixProcessor implements IQuickAssistProcessor {
 	/** The program; empty where it is in no project. */
 	private static Optional<IFile> programOf(IDocument document) {
 		ITextFileBuffer buffer = FileBuffers.getTextFileBufferManager().getTextFileBuffer(document);
-		return buffer == null || buffer.getLocation() == null ? Optional.empty() : Optional.ofNullable(FileBuffers.getWorkspaceFileAtLocation(buffer.getLocation()));
+		return buffer == null || buffer.getLocation() == null ? Optional.empty()
+				: Optional.ofNullable(FileBuffers.getWorkspaceFileAtLocation(buffer.getLocation()));
 	}
 }

@@ -59,8 +59,8 @@ public final class FixProposal extends PlainProposal {
 	}
 
 	private void make(IDocument document, CheckedText now) {
-		List<Fix> fixes = meant(now).stream().filter(found -> found.fixes().size() > offer.choice()).map(found -> found.fixes().get(offer.choice()))
-				.filter(fix -> fix.safe() || !offer.everywhere()).toList();
+		List<Fix> fixes = meant(now).stream().filter(found -> found.fixes().size() > offer.choice())
+				.map(found -> found.fixes().get(offer.choice())).filter(fix -> fix.safe() || !offer.everywhere()).toList();
 		try {
 			changed = FixEdit.apply(document, now, fixes);
 		} catch (BadLocationException stale) {
@@ -69,8 +69,9 @@ public final class FixProposal extends PlainProposal {
 	}
 
 	/**
-	 * The program may have been checked again before a change, and lines may have come or gone since the finding was shown: it is told by rule and message,
-	 * and where several agree it is the one that comes as late among them as it did, or the nearest where there are more or fewer of them now.
+	 * The program may have been checked again before a change, and lines may have come or gone since the finding was shown: it is told by
+	 * rule and message, and where several agree it is the one that comes as late among them as it did, or the nearest where there are more
+	 * or fewer of them now.
 	 */
 	private List<Finding> meant(CheckedText now) {
 		if (offer.everywhere()) {

@@ -19,7 +19,10 @@ import truelead.editor.check.CheckedText;
 import truelead.editor.check.FixOffer;
 import truelead.editor.command.ProgramCommand;
 
-/** What the editor proposes for a finding as the Problems view wants it: it opens the program, changes the text, and leaves saving to the person. Checks, if it must, off the UI thread. */
+/**
+ * What the editor proposes for a finding as the Problems view wants it: it opens the program, changes the text, and leaves saving to the
+ * person. Checks, if it must, off the UI thread.
+ */
 final class FixResolution implements IMarkerResolution2 {
 
 	private final MarkedFinding marked;
@@ -41,13 +44,15 @@ final class FixResolution implements IMarkerResolution2 {
 
 	/** To accept a finding. */
 	static FixResolution accepting(MarkedFinding marked) {
-		return new FixResolution(marked, AcceptProposal.label(marked.rule()), AcceptProposal.info(), (now, finding) -> AcceptProposal.of(now, finding, marked.program()));
+		return new FixResolution(marked, AcceptProposal.label(marked.rule()), AcceptProposal.info(), (now, finding) ->
+				AcceptProposal.of(now, finding, marked.program()));
 	}
 
 	@Override
 	public void run(IMarker marker) {
 		try {
-			if (IDE.openEditor(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage(), marked.program(), EditorIds.EDITOR) instanceof CheckedEditor editor) {
+			if (IDE.openEditor(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage(), marked.program(), EditorIds.EDITOR)
+					instanceof CheckedEditor editor) {
 				IDocument document = editor.getDocumentProvider().getDocument(editor.getEditorInput());
 				Job job = Job.create("Checking " + marked.program().getName(), (ICoreRunnable) monitor -> {
 					CheckedText now = editor.check().now(document);

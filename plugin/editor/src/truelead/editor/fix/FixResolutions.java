@@ -10,7 +10,10 @@ import truelead.checker.lesson.Lessons;
 import truelead.editor.check.FindingMarkers;
 import truelead.editor.check.FixOffer;
 
-/** Offers in the Problems view what the editor offers for a finding: its fixes, its lesson, to accept it, the severity of its rule. Told from the marker alone, no program is checked for it. */
+/**
+ * Offers in the Problems view what the editor offers for a finding: its fixes, its lesson, to accept it, the severity of its rule. Told
+ * from the marker alone, no program is checked for it.
+ */
 public final class FixResolutions implements IMarkerResolutionGenerator2 {
 
 	@Override

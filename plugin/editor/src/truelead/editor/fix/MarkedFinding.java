@@ -38,7 +38,8 @@ public record MarkedFinding(IFile program, String rule, String message, int line
 		if (rule.isEmpty() || !(marker.getResource() instanceof IFile file) || !file.isAccessible()) {
 			return Optional.empty();
 		}
-		return Optional.of(new MarkedFinding(file, rule, marker.getAttribute(IMarker.MESSAGE, ""), marker.getAttribute(IMarker.LINE_NUMBER, 1) - 1));
+		return Optional.of(new MarkedFinding(file, rule, marker.getAttribute(IMarker.MESSAGE, ""),
+				marker.getAttribute(IMarker.LINE_NUMBER, 1) - 1));
 	}
 
 	/** Checks the program and gives the finding; for any thread but the UI's. */
@@ -73,7 +74,8 @@ public record MarkedFinding(IFile program, String rule, String message, int line
 		try {
 			FileBuffers.getTextFileBufferManager().connect(program.getFullPath(), LocationKind.IFILE, null);
 			try {
-				return FileBuffers.getTextFileBufferManager().getTextFileBuffer(program.getFullPath(), LocationKind.IFILE).getDocument().get();
+				return FileBuffers.getTextFileBufferManager().getTextFileBuffer(program.getFullPath(), LocationKind.IFILE)
+						.getDocument().get();
 			} finally {
 				FileBuffers.getTextFileBufferManager().disconnect(program.getFullPath(), LocationKind.IFILE, null);
 			}

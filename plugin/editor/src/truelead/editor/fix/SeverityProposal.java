@@ -29,7 +29,8 @@ final class SeverityProposal extends PlainProposal {
 
 	@Override
 	public String getAdditionalProposalInfo() {
-		return "Error, warning, information or off, for " + (project.isPresent() ? "this project or " : "") + "the workspace. Changes how every program there is judged."
+		return "Error, warning, information or off, for " + (project.isPresent() ? "this project or " : "")
+				+ "the workspace. Changes how every program there is judged."
 				+ " All rules stand under Preferences and a project's properties: CNC Programs, Severities.";
 	}
 }

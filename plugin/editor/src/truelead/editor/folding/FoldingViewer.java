@@ -14,8 +14,8 @@ import org.eclipse.jface.text.source.projection.ProjectionViewer;
 import org.eclipse.swt.widgets.Composite;
 
 /**
- * A viewer with folds that shows the program's own document for as long as no fold is closed. Left to itself the platform would copy all of the
- * text for the screen as soon as there is something to fold, and hold the screen for half a second in a program of a million blocks.
+ * A viewer with folds that shows the program's own document for as long as no fold is closed. Left to itself the platform would copy all of
+ * the text for the screen as soon as there is something to fold, and hold the screen for half a second in a program of a million blocks.
  */
 public final class FoldingViewer extends ProjectionViewer {
 
@@ -28,7 +28,8 @@ public final class FoldingViewer extends ProjectionViewer {
 		return new ProjectionDocumentManager() {
 			@Override
 			public IDocument createSlaveDocument(IDocument master) {
-				boolean whole = isProjectionMode() && !(getVisibleDocument() instanceof ProjectionDocument) && !folded(getProjectionAnnotationModel());
+				boolean whole = isProjectionMode() && !(getVisibleDocument() instanceof ProjectionDocument)
+						&& !folded(getProjectionAnnotationModel());
 				return whole ? null : super.createSlaveDocument(master);
 			}
 		};

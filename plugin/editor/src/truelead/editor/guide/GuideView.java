@@ -66,7 +66,8 @@ public final class GuideView extends ViewPart {
 		list.setLabelProvider(new PageLabels());
 		list.setInput(HelpBook.groups());
 		list.expandAll();
-		list.addSelectionChangedListener(changed -> chosen().filter(chosen -> shown.map(Reading::page).filter(chosen::equals).isEmpty()).ifPresent(this::open));
+		list.addSelectionChangedListener(changed -> chosen().filter(chosen -> shown.map(Reading::page).filter(chosen::equals).isEmpty())
+				.ifPresent(this::open));
 		page = new PageText(halves);
 		halves.setWeights(28, 72);
 		search.addListener(SWT.Modify, event -> search(search.getText()));
@@ -103,12 +104,15 @@ public final class GuideView extends ViewPart {
 
 	/** The first page that is listed; one that has the words in its title goes before those that have them in their text. */
 	private Optional<HelpPage> first() {
-		List<HelpPage> listed = ((Map<?, ?>) list.getInput()).values().stream().flatMap(pages -> ((List<?>) pages).stream()).map(HelpPage.class::cast).toList();
-		return listed.stream().filter(found -> found.title().contains(search.getText().strip())).findFirst().or(() -> listed.stream().findFirst());
+		List<HelpPage> listed = ((Map<?, ?>) list.getInput()).values().stream().flatMap(pages -> ((List<?>) pages).stream())
+				.map(HelpPage.class::cast).toList();
+		return listed.stream().filter(found -> found.title().contains(search.getText().strip())).findFirst()
+				.or(() -> listed.stream().findFirst());
 	}
 
 	private Optional<HelpPage> chosen() {
-		return Optional.ofNullable(list.getStructuredSelection().getFirstElement()).filter(HelpPage.class::isInstance).map(HelpPage.class::cast);
+		return Optional.ofNullable(list.getStructuredSelection().getFirstElement()).filter(HelpPage.class::isInstance)
+				.map(HelpPage.class::cast);
 	}
 
 	private void open(HelpPage chosen) {

@@ -21,7 +21,8 @@ final class PageLabels extends DelegatingStyledCellLabelProvider {
 	private static final StyledString.Styler QUIET = new StyledString.Styler() {
 		@Override
 		public void applyStyles(TextStyle style) {
-			style.foreground = PlatformUI.getWorkbench().getThemeManager().getCurrentTheme().getColorRegistry().get(Kind.NUMBERING.colour());
+			style.foreground = PlatformUI.getWorkbench().getThemeManager().getCurrentTheme().getColorRegistry()
+					.get(Kind.NUMBERING.colour());
 		}
 	};
 

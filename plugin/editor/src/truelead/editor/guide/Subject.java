@@ -31,7 +31,8 @@ final class Subject {
 
 	/** What the guide tells of a part and what is selected in it; the overview where there is nothing more particular. */
 	static Reading of(IWorkbenchPart part, ISelection selection) {
-		Optional<Reading> finding = part instanceof CheckedEditor editor ? atCaret(editor) : hasSelection(part) ? selected(selection) : Optional.empty();
+		Optional<Reading> finding = part instanceof CheckedEditor editor ? atCaret(editor) : hasSelection(part) ? selected(selection)
+				: Optional.empty();
 		return finding.orElseGet(() -> new Reading(HelpBook.named(chapter(part)).orElseGet(HelpBook::overview), "", Optional.empty()));
 	}
 
@@ -59,7 +60,8 @@ final class Subject {
 			return Optional.empty();
 		}
 		return found.stream().findFirst().flatMap(annotation -> reading(annotation.finding().rule(), annotation.finding().message(),
-				WhyProposal.of(annotation.checked(), annotation.finding()).map(why -> new Reading.Why(why.getDisplayString(), () -> why.apply(document)))));
+				WhyProposal.of(annotation.checked(), annotation.finding()).map(why -> new Reading.Why(why.getDisplayString(),
+						() -> why.apply(document)))));
 	}
 
 	private static Optional<Reading> selected(ISelection selection) {
@@ -72,7 +74,8 @@ final class Subject {
 	 * @param show shows it with a finding's numbers, or does what it is given, which shows it with usual ones
 	 */
 	static Optional<Reading.Why> lesson(String rule, Consumer<Runnable> show) {
-		return Lessons.ofRule(rule).map(lesson -> new Reading.Why("Show me why: " + lesson.title(), () -> show.accept(() -> LessonView.show(lesson))));
+		return Lessons.ofRule(rule).map(lesson -> new Reading.Why("Show me why: " + lesson.title(),
+				() -> show.accept(() -> LessonView.show(lesson))));
 	}
 
 	/** The finding that is selected in a view. */

@@ -85,8 +85,8 @@ final class Meaning {
 			return WordMeaning.brief(text.block(line), column, machine);
 		}
 		List<String> lines = new ArrayList<>(note(checked.get(), text, line));
-		lines.addAll(WordMeaning.of(new ProgramFile(checked.get().program().name(), text), checked.get().check().folder(), machine, line, column,
-				Budget.forEditing(machine, () -> false)));
+		lines.addAll(WordMeaning.of(new ProgramFile(checked.get().program().name(), text), checked.get().check().folder(), machine, line,
+				column, Budget.forEditing(machine, () -> false)));
 		return lines;
 	}
 
@@ -95,7 +95,8 @@ final class Meaning {
 		if (checked.program().text() != text) {
 			return List.of();
 		}
-		return ThreadNotes.of(checked.result().work(), block -> block.line() == line && checked.here(Location.of(block))).map(ThreadNotes.Note::text).limit(1).toList();
+		return ThreadNotes.of(checked.result().work(), block -> block.line() == line && checked.here(Location.of(block)))
+				.map(ThreadNotes.Note::text).limit(1).toList();
 	}
 
 	private record Found(Callout callout, int start, int end) {

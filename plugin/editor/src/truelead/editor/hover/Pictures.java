@@ -24,7 +24,9 @@ final class Pictures {
 		Optional<ThreadSheet> sheet = new ProgramThreads(work).about(finding);
 		Optional<Drawing> light = sheet.flatMap(known -> Drawings.of(finding, known, SharpPicture.inkOn(false)));
 		Optional<SharpPicture> onLight = light.flatMap(SharpPicture::of);
-		Optional<SharpPicture> onDark = sheet.flatMap(known -> Drawings.of(finding, known, SharpPicture.inkOn(true))).flatMap(SharpPicture::of);
-		return onLight.isEmpty() || onDark.isEmpty() ? Optional.empty() : Optional.of(new Picture(onLight.get(), onDark.get(), light.get().text()));
+		Optional<SharpPicture> onDark = sheet.flatMap(known -> Drawings.of(finding, known, SharpPicture.inkOn(true)))
+				.flatMap(SharpPicture::of);
+		return onLight.isEmpty() || onDark.isEmpty() ? Optional.empty()
+				: Optional.of(new Picture(onLight.get(), onDark.get(), light.get().text()));
 	}
 }

@@ -41,8 +41,8 @@ public final class ProgramHover implements ITextHover, ITextHoverExtension, ITex
 	@Deprecated
 	public String getHoverInfo(ITextViewer viewer, IRegion region) {
 		Told told = told((ISourceViewer) viewer, region);
-		return told.isEmpty() ? null
-				: Stream.concat(told.findings().stream().map(FindingAnnotation::getText), told.meaning().stream()).collect(Collectors.joining("\n"));
+		return told.isEmpty() ? null : Stream.concat(told.findings().stream().map(FindingAnnotation::getText),
+				told.meaning().stream()).collect(Collectors.joining("\n"));
 	}
 
 	private Told told(ISourceViewer viewer, IRegion region) {
@@ -52,11 +52,13 @@ public final class ProgramHover implements ITextHover, ITextHoverExtension, ITex
 
 	/** The picture of the first finding that has one; where the screen waits for the answer it comes later. */
 	private static CompletableFuture<Optional<Pictures.Picture>> picture(List<FindingAnnotation> findings) {
-		return Display.getCurrent() == null || findings.isEmpty() ? CompletableFuture.completedFuture(drawn(findings)) : CompletableFuture.supplyAsync(() -> drawn(findings));
+		return Display.getCurrent() == null || findings.isEmpty() ? CompletableFuture.completedFuture(drawn(findings))
+				: CompletableFuture.supplyAsync(() -> drawn(findings));
 	}
 
 	private static Optional<Pictures.Picture> drawn(List<FindingAnnotation> findings) {
-		return findings.stream().flatMap(annotation -> Pictures.of(annotation.finding(), annotation.checked().result().work()).stream()).findFirst();
+		return findings.stream().flatMap(annotation -> Pictures.of(annotation.finding(), annotation.checked().result().work())
+				.stream()).findFirst();
 	}
 
 	@Override

@@ -11,7 +11,8 @@ import truelead.editor.check.FindingAnnotation;
  *
  * @param picture of the first finding that has one; it may come later than the words
  */
-record Told(ISourceViewer viewer, List<FindingAnnotation> findings, List<String> meaning, CompletableFuture<Optional<Pictures.Picture>> picture) {
+record Told(ISourceViewer viewer, List<FindingAnnotation> findings, List<String> meaning,
+		CompletableFuture<Optional<Pictures.Picture>> picture) {
 
 	Told {
 		findings = List.copyOf(findings);

@@ -109,8 +109,9 @@ final class ToldControl extends AbstractInformationControl implements IInformati
 		for (Evidence evidence : finding.evidence()) {
 			label(evidence.name() + " " + evidence.value() + " — " + evidence.origin(), false, 12);
 		}
-		finding.related().stream().filter(other -> !other.at().equals(finding.at())).distinct().limit(MOST_RELATED).forEach(other -> link(Visit.words(annotation.checked(), other.at(), other.what()),
-				"Goes to this block", () -> Visit.to(annotation.checked(), other.at())));
+		finding.related().stream().filter(other -> !other.at().equals(finding.at())).distinct().limit(MOST_RELATED)
+				.forEach(other -> link(Visit.words(annotation.checked(), other.at(), other.what()), "Goes to this block",
+						() -> Visit.to(annotation.checked(), other.at())));
 	}
 
 	/** Shows the picture in its place among the words, now or when it has come. */

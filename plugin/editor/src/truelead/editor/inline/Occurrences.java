@@ -23,7 +23,10 @@ import truelead.editor.check.CheckedEditor;
 import truelead.editor.check.CheckedText;
 import truelead.grammar.ProgramText;
 
-/** Marks the other places of what the caret stands on: a variable, a block number, a label, a word with its number. Looked for off the UI thread. */
+/**
+ * Marks the other places of what the caret stands on: a variable, a block number, a label, a word with its number. Looked for off the UI
+ * thread.
+ */
 public final class Occurrences extends Job {
 
 	private static final String TYPE = "truelead.editor.occurrence";

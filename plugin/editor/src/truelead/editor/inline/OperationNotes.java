@@ -24,8 +24,9 @@ import truelead.editor.look.Kind;
 import truelead.editor.settings.EditorSettings;
 
 /**
- * A quiet note behind the block of each thread, in holes and turned: the thread, the feed check, the depth. It is painted behind the text and is no part of
- * it, so no line moves, and what underlines the text ends with it. A note stays at its block while the text is edited, until the next check.
+ * A quiet note behind the block of each thread, in holes and turned: the thread, the feed check, the depth. It is painted behind the text
+ * and is no part of it, so no line moves, and what underlines the text ends with it. A note stays at its block while the text is edited,
+ * until the next check.
  */
 public final class OperationNotes {
 
@@ -71,7 +72,8 @@ public final class OperationNotes {
 		Map<Integer, String> byLine = new TreeMap<>();
 		Work work = checked.result().work();
 		if (EditorSettings.showsNotes() && ThreadNotes.threads(work) <= EditorSettings.mostNotes()) {
-			ThreadNotes.of(work, block -> checked.here(Location.of(block))).forEach(note -> byLine.putIfAbsent(note.block().line(), note.text()));
+			ThreadNotes.of(work, block -> checked.here(Location.of(block)))
+					.forEach(note -> byLine.putIfAbsent(note.block().line(), note.text()));
 		}
 		return byLine;
 	}
@@ -100,7 +102,8 @@ public final class OperationNotes {
 		if (notes.isEmpty() || editor.viewer() == null || editor.viewer().getDocument() == null) {
 			return;
 		}
-		event.gc.setForeground(PlatformUI.getWorkbench().getThemeManager().getCurrentTheme().getColorRegistry().get(Kind.NUMBERING.colour()));
+		event.gc.setForeground(PlatformUI.getWorkbench().getThemeManager().getCurrentTheme().getColorRegistry()
+				.get(Kind.NUMBERING.colour()));
 		event.gc.setFont(widget.getFont());
 		int gap = GAP * event.gc.textExtent("0").x;
 		for (Note note : notes) {

@@ -83,7 +83,8 @@ final class ControlRow {
 		}
 		double ten = Math.pow(10, digits);
 		int step = (int) Math.max(1, Math.round(control.step() * ten));
-		field.setValues((int) Math.round(value * ten), (int) Math.round(control.least() * ten), (int) Math.round(control.most() * ten), digits, step, 10 * step);
+		field.setValues((int) Math.round(value * ten), (int) Math.round(control.least() * ten), (int) Math.round(control.most() * ten),
+				digits, step, 10 * step);
 	}
 
 	private static boolean whole(double value, int digits) {

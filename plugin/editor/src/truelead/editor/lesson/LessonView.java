@@ -133,7 +133,8 @@ public final class LessonView extends ViewPart {
 
 	private void controls(Composite parent, Lesson lesson) {
 		GridLayoutFactory.fillDefaults().numColumns(2).margins(4, 4).applyTo(parent);
-		lesson.controls().forEach(control -> ControlRow.into(parent, control, filled.values().of(control.name()), value -> move(control.name(), value)));
+		lesson.controls().forEach(control -> ControlRow.into(parent, control, filled.values().of(control.name()),
+				value -> move(control.name(), value)));
 	}
 
 	private void results(Composite parent, Lesson lesson) {
@@ -152,7 +153,8 @@ public final class LessonView extends ViewPart {
 		// by itself it would be as wide as its words, and with it all that stands above
 		GridDataFactory.fillDefaults().grab(true, false).hint(WORDS, SWT.DEFAULT).applyTo(readings);
 		Label grounds = new Label(parent, SWT.WRAP);
-		grounds.setText(("What it rests on: " + String.join(" ", lesson.grounds()) + " A model for learning, not for choosing a feed.").replace("&", "&&"));
+		grounds.setText(("What it rests on: " + String.join(" ", lesson.grounds()) + " A model for learning, not for choosing a feed.")
+				.replace("&", "&&"));
 		GridDataFactory.fillDefaults().grab(true, false).hint(WORDS, SWT.DEFAULT).applyTo(grounds);
 	}
 

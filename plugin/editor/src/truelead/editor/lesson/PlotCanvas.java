@@ -59,7 +59,8 @@ final class PlotCanvas extends Canvas {
 		int left = 4 * line;
 		int bottom = area.height - line * (plot.curves().size() + 2) - 3 * GAP;
 		gc.drawText(plot.title(), GAP, GAP / 2, true);
-		PlotFrame frame = PlotFrame.of(plot, outcome, left, line + 2.0 * GAP, Math.max(40, area.width - left - 2 * GAP), Math.max(40, bottom - line - 2 * GAP));
+		PlotFrame frame = PlotFrame.of(plot, outcome, left, line + 2.0 * GAP, Math.max(40, area.width - left - 2 * GAP),
+				Math.max(40, bottom - line - 2 * GAP));
 		axes(gc, frame, line);
 		for (Plot.Curve curve : plot.curves()) {
 			curve(gc, frame, outcome.tracks().get(curve.name()), curve.dash());

@@ -49,7 +49,8 @@ final class Practice implements IDocumentListener {
 			DemoProject.create(new NullProgressMonitor());
 			IFile file = DemoProject.inWorkspace().getFile("exercise-" + exercise.file());
 			if (!file.exists()) {
-				file.create(new ByteArrayInputStream(exercise.program().getBytes(StandardCharsets.UTF_8)), false, new NullProgressMonitor());
+				file.create(new ByteArrayInputStream(exercise.program().getBytes(StandardCharsets.UTF_8)), false,
+						new NullProgressMonitor());
 			}
 			check = ProgramCheck.of(file);
 			IEditorPart part = IDE.openEditor(page, file, EditorIds.EDITOR);

@@ -18,13 +18,19 @@ import org.eclipse.swt.widgets.Display;
 import truelead.checker.drawing.Drawing;
 import truelead.checker.drawing.Ink;
 
-/** A drawing of the checker as pixels for every zoom that screens were seen to have, made on any thread; for another zoom it is made when a screen asks. */
+/**
+ * A drawing of the checker as pixels for every zoom that screens were seen to have, made on any thread; for another zoom it is made when a
+ * screen asks.
+ */
 public final class SharpPicture {
 
 	/** Percent, until a screen has said what it asks for. */
 	private static final Set<Integer> USUAL = Set.of(100, 200);
 
-	/** What screens have asked for, percent; of all pictures, so that the second one for a screen is made off its thread, and no other than it needs. */
+	/**
+	 * What screens have asked for, percent; of all pictures, so that the second one for a screen is made off its thread, and no other than
+	 * it needs.
+	 */
 	private static final Set<Integer> ASKED = ConcurrentHashMap.newKeySet();
 
 	/** A drawing smaller than this part of its own size cannot be read, and a larger one shows no more. */

@@ -5,12 +5,16 @@ import org.eclipse.jface.text.TextPresentation;
 import org.eclipse.swt.graphics.Drawable;
 import org.eclipse.swt.graphics.GC;
 
-/** Plain text beside a list: its lines stay lines, as blocks of a program must, and what is too long for the room goes on in the next one. */
-public final class WrappedText implements DefaultInformationControl.IInformationPresenter, DefaultInformationControl.IInformationPresenterExtension {
+/**
+ * Plain text beside a list: its lines stay lines, as blocks of a program must, and what is too long for the room goes on in the next one.
+ */
+public final class WrappedText implements DefaultInformationControl.IInformationPresenter,
+		DefaultInformationControl.IInformationPresenterExtension {
 
 	@Override
 	@Deprecated
-	public String updatePresentation(org.eclipse.swt.widgets.Display display, String text, TextPresentation presentation, int width, int height) {
+	public String updatePresentation(org.eclipse.swt.widgets.Display display, String text, TextPresentation presentation,
+			int width, int height) {
 		return updatePresentation((Drawable) display, text, presentation, width, height);
 	}
 

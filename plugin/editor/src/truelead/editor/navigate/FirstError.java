@@ -31,7 +31,8 @@ public final class FirstError {
 		Optional<Location> first = checked.shown().stream().filter(finding -> finding.severity() == Severity.ERROR).map(checked::placeOf)
 				.min(Comparator.comparingInt(Location::offset));
 		first.ifPresent(place -> PlatformUI.getWorkbench().getDisplay().asyncExec(() -> {
-			if (editor.viewer() != null && editor.viewer().getTextWidget() != null && editor.viewer().getSelectedRange().equals(new Point(0, 0))) {
+			if (editor.viewer() != null && editor.viewer().getTextWidget() != null
+					&& editor.viewer().getSelectedRange().equals(new Point(0, 0))) {
 				editor.selectAndReveal(place.offset(), place.span().length());
 			}
 		}));

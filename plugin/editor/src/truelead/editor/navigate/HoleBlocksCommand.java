@@ -27,8 +27,9 @@ public final class HoleBlocksCommand extends ProgramCommand {
 			int line = document.getLineOfOffset(editor.viewer().getSelectedRange().x);
 			Job job = Job.create("Blocks at a hole", (ICoreRunnable) monitor -> {
 				List<Entry> holes = HoleBlocks.at(checked.get().result().work(), line).entrySet().stream()
-						.map(hole -> new Entry(hole.getKey(), line, Optional.empty(), hole.getValue().stream()
-								.map(touch -> new Entry("line " + (touch.line() + 1) + " · " + touch.text(), touch.line(), Optional.empty(), List.of())).toList())).toList();
+						.map(hole -> new Entry(hole.getKey(), line, Optional.empty(),
+								hole.getValue().stream().map(touch -> new Entry("line " + (touch.line() + 1) + " · " + touch.text(),
+										touch.line(), Optional.empty(), List.of())).toList())).toList();
 				editor.getSite().getShell().getDisplay().asyncExec(() -> {
 					if (holes.isEmpty()) {
 						say(editor, true, "this block touches no hole");

@@ -34,9 +34,10 @@ public final class NameLinks implements IHyperlinkDetector {
 				return null;
 			}
 			Names names = new Names(editor.check().last().get().result().work().shop().profile());
-			Optional<Name> name = names.at(BlockReader.read(document.get(line.getOffset(), line.getLength())), region.getOffset() - line.getOffset())
-					.filter(found -> found.kind() != Name.Kind.WORD && !found.defines());
-			return name.map(found -> new IHyperlink[] { new Link(editor, new Region(line.getOffset() + found.span().start(), found.span().length())) }).orElse(null);
+			Optional<Name> name = names.at(BlockReader.read(document.get(line.getOffset(), line.getLength())),
+					region.getOffset() - line.getOffset()).filter(found -> found.kind() != Name.Kind.WORD && !found.defines());
+			return name.map(found -> new IHyperlink[] { new Link(editor, new Region(line.getOffset() + found.span().start(),
+					found.span().length())) }).orElse(null);
 		} catch (BadLocationException edited) {
 			return null;
 		}

@@ -22,7 +22,8 @@ public final class QuickOutline extends ProgramCommand {
 		if (checked.isEmpty()) {
 			return;
 		}
-		OptionalInt line = editor.getSelectionProvider().getSelection() instanceof ITextSelection caret ? OptionalInt.of(caret.getStartLine()) : OptionalInt.empty();
+		OptionalInt line = editor.getSelectionProvider().getSelection() instanceof ITextSelection caret
+				? OptionalInt.of(caret.getStartLine()) : OptionalInt.empty();
 		Job job = Job.create("Outline", (ICoreRunnable) monitor -> {
 			List<Entry> entries = new OutlineReader(checked.get()).read();
 			editor.getSite().getShell().getDisplay().asyncExec(() -> QuickPick.open(editor, "Tools, operations and holes", entries, line));

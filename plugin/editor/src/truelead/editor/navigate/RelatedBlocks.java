@@ -22,7 +22,8 @@ public final class RelatedBlocks extends ProgramCommand {
 			int line = document.getLineOfOffset(editor.viewer().getSelectedRange().x);
 			IRegion region = document.getLineInformation(line);
 			List<Entry> findings = ShownFindings.at(editor.viewer().getAnnotationModel(), region.getOffset(), region.getLength()).stream()
-					.map(found -> new Entry(found.finding().message(), line, Optional.of(found.finding().severity()), related(found, line))).toList();
+					.map(found -> new Entry(found.finding().message(), line, Optional.of(found.finding().severity()), related(found, line)))
+					.toList();
 			if (findings.isEmpty()) {
 				say(editor, true, "nothing was found in this block");
 			} else {

@@ -21,7 +21,10 @@ import truelead.editor.command.ProgramCommand;
 import truelead.editor.look.Kind;
 import truelead.grammar.ProgramText;
 
-/** Goes to what the name at the caret stands for: a block number, a label, a subprogram here or in a file beside this one, where a variable is set. */
+/**
+ * Goes to what the name at the caret stands for: a block number, a label, a subprogram here or in a file beside this one, where a variable
+ * is set.
+ */
 public final class ToNamed extends ProgramCommand {
 
 	@Override
@@ -50,7 +53,8 @@ public final class ToNamed extends ProgramCommand {
 						.flatMap(sought -> checked.get().check().folder().find(sought.key()));
 				onScreen(editor, () -> other.ifPresentOrElse(file -> open(editor, file, name.orElseThrow(), machine),
 						() -> say(editor, true, name.map(sought -> text.line(line).substring(sought.span().start(), sought.span().end())
-								+ " is not in this program, nor in a file beside it").orElse("nothing here that stands for another place"))));
+								+ " is not in this program, nor in a file beside it")
+								.orElse("nothing here that stands for another place"))));
 			}
 		});
 		job.setSystem(true);

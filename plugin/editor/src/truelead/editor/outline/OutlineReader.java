@@ -62,10 +62,12 @@ public final class OutlineReader {
 		if (all.size() > MOST_OPERATIONS) {
 			ThreadingOperation next = all.get(MOST_OPERATIONS);
 			byTool.computeIfAbsent(next.tool(), tool -> new ArrayList<>())
-					.add(new Entry("and " + (all.size() - MOST_OPERATIONS) + " more threading operations", lineOf(next.block()), Optional.empty(), List.of()));
+					.add(new Entry("and " + (all.size() - MOST_OPERATIONS) + " more threading operations", lineOf(next.block()),
+							Optional.empty(), List.of()));
 		}
 		threads.turned().stream().limit(MOST_OPERATIONS).forEach(sheet -> byTool.computeIfAbsent(sheet.tool(), tool -> new ArrayList<>())
-				.add(new Entry(sheet.name() + " · " + sheet.method(), lineOf(sheet.block()), Optional.ofNullable(worst.get(sheet.index())), List.of())));
+				.add(new Entry(sheet.name() + " · " + sheet.method(), lineOf(sheet.block()),
+						Optional.ofNullable(worst.get(sheet.index())), List.of())));
 		List<Entry> entries = new ArrayList<>();
 		byTool.forEach((tool, operations) -> {
 			if (tool.change().isPresent() || !operations.isEmpty()) {
@@ -100,9 +102,11 @@ public final class OutlineReader {
 
 	private static Optional<BlockRef> threadedIn(ThreadingOperation operation, Hole hole) {
 		if (operation instanceof Tapping tapping) {
-			return tapping.strokes().stream().filter(stroke -> stroke.hole().place().equals(hole.place())).map(TapStroke::block).findFirst();
+			return tapping.strokes().stream().filter(stroke -> stroke.hole().place().equals(hole.place()))
+					.map(TapStroke::block).findFirst();
 		}
-		return operation instanceof ThreadMilling milling ? milling.passesAt(hole).stream().map(MillPass::block).findFirst() : Optional.empty();
+		return operation instanceof ThreadMilling milling ? milling.passesAt(hole).stream().map(MillPass::block).findFirst()
+				: Optional.empty();
 	}
 
 	private static Severity worse(Severity a, Severity b) {
@@ -110,7 +114,8 @@ public final class OutlineReader {
 	}
 
 	private String nameOf(ToolUse tool) {
-		String kind = tool.facts().kind().map(fact -> " · " + fact.value().toString().toLowerCase(Locale.ROOT).replace('_', ' ')).orElse("");
+		String kind = tool.facts().kind().map(fact -> " · " + fact.value().toString().toLowerCase(Locale.ROOT).replace('_', ' '))
+				.orElse("");
 		String size = tool.facts().thread().map(fact -> " " + fact.value().designation())
 				.or(() -> tool.facts().diameter().map(fact -> " " + figures.length(fact.value()))).orElse("");
 		return tool.name() + kind + size;
@@ -125,7 +130,8 @@ public final class OutlineReader {
 
 	/** The line in the program itself: for a block of a called one, the line of the call. */
 	private int lineOf(BlockRef block) {
-		return checked.here(Location.of(block)) ? block.line() : Math.min(block.outermost().line(), checked.program().text().lineCount() - 1);
+		return checked.here(Location.of(block)) ? block.line()
+				: Math.min(block.outermost().line(), checked.program().text().lineCount() - 1);
 	}
 
 	private static Optional<Severity> worstOf(List<Entry> entries) {

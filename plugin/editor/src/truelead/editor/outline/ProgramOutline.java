@@ -44,7 +44,8 @@ public final class ProgramOutline extends ContentOutlinePage {
 	/** Selects the entry of the block at the caret, unless the outline itself is being used. */
 	private void followCaret(ISelection selection) {
 		TreeViewer viewer = getTreeViewer();
-		if (selection instanceof ITextSelection caret && viewer != null && !viewer.getControl().isDisposed() && !viewer.getControl().isFocusControl()) {
+		if (selection instanceof ITextSelection caret && viewer != null && !viewer.getControl().isDisposed()
+				&& !viewer.getControl().isFocusControl()) {
 			viewer.setSelection(Entry.at(caret.getStartLine(), shown), true);
 		}
 	}

@@ -177,8 +177,9 @@ public final class PageLayout extends AbstractVisitor {
 
 	@Override
 	public void visit(Code code) {
-		HelpBook.named(code.getLiteral()).filter(PageLayout::isRule).ifPresentOrElse(page -> put(code.getLiteral(), Style.LINK, () -> open.accept(page)),
-				() -> put(code.getLiteral(), Style.CODE));
+		HelpBook.named(code.getLiteral()).filter(PageLayout::isRule)
+				.ifPresentOrElse(page -> put(code.getLiteral(), Style.LINK, () -> open.accept(page)),
+						() -> put(code.getLiteral(), Style.CODE));
 	}
 
 	/** A chapter's name is an ordinary word, such as the lesson or the machine; a rule's name is not. */

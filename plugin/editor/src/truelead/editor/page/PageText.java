@@ -33,7 +33,8 @@ public final class PageText {
 				linkAt(event).ifPresent(link -> link.link().run());
 			}
 		});
-		widget.addListener(SWT.MouseMove, event -> widget.setCursor(linkAt(event).map(link -> event.display.getSystemCursor(SWT.CURSOR_HAND)).orElse(null)));
+		widget.addListener(SWT.MouseMove,
+				event -> widget.setCursor(linkAt(event).map(link -> event.display.getSystemCursor(SWT.CURSOR_HAND)).orElse(null)));
 		widget.addListener(SWT.KeyDown, event -> {
 			if (event.keyCode == SWT.CR || event.keyCode == SWT.KEYPAD_CR) {
 				link(widget.getSelection().x).ifPresent(link -> link.link().run());
@@ -66,7 +67,8 @@ public final class PageText {
 	/** Puts a heading at the top; stays where it is if there is none of these words. */
 	public void goTo(String heading) {
 		if (!widget.isDisposed()) {
-			shown.looks().stream().filter(look -> look.style() == Passage.Style.HEADING && shown.text().startsWith(heading + "\n", look.start())).findFirst().ifPresent(look -> {
+			shown.looks().stream().filter(look -> look.style() == Passage.Style.HEADING
+					&& shown.text().startsWith(heading + "\n", look.start())).findFirst().ifPresent(look -> {
 				widget.setSelection(look.start());
 				widget.setTopIndex(widget.getLineAtOffset(look.start()));
 				widget.setTopPixel(widget.getTopPixel() - MARGIN);
@@ -123,7 +125,8 @@ public final class PageText {
 		FontRegistry fonts = JFaceResources.getFontRegistry();
 		for (BlockLook.Piece piece : BlockLook.of(shown.text().substring(look.start(), look.start() + look.length()))) {
 			int font = piece.kind().font();
-			StyleRange style = new StyleRange(look.start() + piece.span().start(), piece.span().length(), colours.get(piece.kind().colour()), null);
+			StyleRange style = new StyleRange(look.start() + piece.span().start(), piece.span().length(),
+					colours.get(piece.kind().colour()), null);
 			style.font = (font & SWT.BOLD) != 0 ? fonts.getBold(JFaceResources.TEXT_FONT)
 					: (font & SWT.ITALIC) != 0 ? fonts.getItalic(JFaceResources.TEXT_FONT) : JFaceResources.getTextFont();
 			if (style.length > 0) {

@@ -14,7 +14,9 @@ import org.eclipse.swt.widgets.Listener;
 import org.eclipse.swt.widgets.Shell;
 import truelead.help.HelpBook;
 
-/** A chapter of the guide at the side of a dialog, where the dialog keeps everything else from being read: F1 opens it and closes it again. */
+/**
+ * A chapter of the guide at the side of a dialog, where the dialog keeps everything else from being read: F1 opens it and closes it again.
+ */
 public final class PageTray extends DialogTray {
 
 	private static final int WIDTH = 360;
@@ -55,7 +57,8 @@ public final class PageTray extends DialogTray {
 		page.addHelpListener(help -> toggle.run());
 		// Some desktops keep F1 from being a call for help.
 		Listener key = event -> {
-			if (event.keyCode == SWT.F1 && (event.stateMask & SWT.MODIFIER_MASK) == 0 && page.isVisible() && event.widget instanceof Control control && control.getShell() == page.getShell()) {
+			if (event.keyCode == SWT.F1 && (event.stateMask & SWT.MODIFIER_MASK) == 0 && page.isVisible()
+					&& event.widget instanceof Control control && control.getShell() == page.getShell()) {
 				event.doit = false;
 				event.type = SWT.None;
 				toggle.run();
@@ -89,7 +92,8 @@ public final class PageTray extends DialogTray {
 		int height = Math.max(now.height, Math.min(LEAST_HEIGHT, screen.height));
 		if (width != now.width || height != now.height) {
 			before = Optional.of(alone);
-			dialog.setBounds(Math.max(screen.x, Math.min(now.x, screen.x + screen.width - width)), Math.max(screen.y, Math.min(now.y, screen.y + screen.height - height)), width, height);
+			dialog.setBounds(Math.max(screen.x, Math.min(now.x, screen.x + screen.width - width)),
+					Math.max(screen.y, Math.min(now.y, screen.y + screen.height - height)), width, height);
 		}
 	}
 

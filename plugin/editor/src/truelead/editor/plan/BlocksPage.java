@@ -77,7 +77,8 @@ final class BlocksPage extends WizardPage {
 		lines = written(way, request);
 		blocks.setText(String.join("\n", lines));
 		StringBuilder text = new StringBuilder();
-		PlanText.figures(way, request, wizard.existing()).forEach(figure -> text.append(figure[0]).append(": ").append(figure[1]).append('\n'));
+		PlanText.figures(way, request, wizard.existing()).forEach(figure -> text.append(figure[0]).append(": ").append(figure[1])
+				.append('\n'));
 		text.append("\nBefore it runs:\n");
 		PlanPage.before(request, way).forEach(sentence -> text.append("\u2022 ").append(sentence).append('\n'));
 		figures.setText(text.toString());

@@ -42,7 +42,8 @@ abstract class PlanCommand extends ProgramCommand {
 				int line = document.getLineOfOffset(caret);
 				CheckedText checked = last.get().stamp() == stamp ? last.get() : last.get().check().run(document.get(), stamp);
 				Optional<Question> question = question(checked, line);
-				display.asyncExec(() -> question.ifPresentOrElse(asked -> open(editor, document, stamp, caret, asked), () -> say(editor, true, nothing())));
+				display.asyncExec(() -> question.ifPresentOrElse(asked -> open(editor, document, stamp, caret, asked),
+						() -> say(editor, true, nothing())));
 			} catch (BadLocationException edited) {
 				display.asyncExec(() -> say(editor, true, "the program was edited meanwhile: try again"));
 			}
@@ -52,11 +53,13 @@ abstract class PlanCommand extends ProgramCommand {
 	}
 
 	private static void open(CheckedEditor editor, IDocument document, long stamp, int caret, Question question) {
-		if (editor.viewer() == null || editor.viewer().getTextWidget() == null || editor.viewer().getTextWidget().isDisposed() || stamp != CheckedText.stampOf(document)) {
+		if (editor.viewer() == null || editor.viewer().getTextWidget() == null || editor.viewer().getTextWidget().isDisposed()
+				|| stamp != CheckedText.stampOf(document)) {
 			return;
 		}
 		say(editor, false, "");
-		PlanWizard wizard = new PlanWizard(question, lines -> insert(editor, document, question.line() < 0 ? caret : -1, question.line(), lines));
+		PlanWizard wizard = new PlanWizard(question, lines -> insert(editor, document, question.line() < 0 ? caret : -1,
+				question.line(), lines));
 		WizardDialog dialog = new WizardDialog(editor.getSite().getShell(), wizard);
 		dialog.setHelpAvailable(true);
 		dialog.setPageSize(WIDTH, HEIGHT);

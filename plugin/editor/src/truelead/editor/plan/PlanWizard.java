@@ -89,6 +89,7 @@ final class PlanWizard extends Wizard {
 	/** Where the blocks go. */
 	String where() {
 		return question.line() < 0 ? "Finish puts these blocks into the program at the caret; one undo takes them out."
-				: "Finish puts these blocks before line " + (question.line() + 1) + ", where the tool's part begins. The program's own operation stays: take it out yourself.";
+				: "Finish puts these blocks before line " + (question.line() + 1)
+				+ ", where the tool's part begins. The program's own operation stays: take it out yourself.";
 	}
 }

@@ -42,7 +42,10 @@ record Question(Work work, Optional<Existing> existing, Map<Field, String> field
 				.map(existing -> of(work, existing, NearestOperation.start(work, operation.orElseThrow())));
 	}
 
-	/** A thread to be made at a line: that of the operation there, else the nearest callout above, else what the program says of stock and machine. */
+	/**
+	 * A thread to be made at a line: that of the operation there, else the nearest callout above, else what the program says of stock and
+	 * machine.
+	 */
 	static Question at(CheckedText checked, int line) {
 		Work work = checked.result().work();
 		Optional<Existing> here = NearestOperation.at(work, line).flatMap(one -> ExistingReader.of(one, checked.result()));
@@ -58,9 +61,10 @@ record Question(Work work, Optional<Existing> existing, Map<Field, String> field
 			found.depth().ifPresent(depth -> fields.put(Field.DEPTH, number(depth.mm(unit), unit)));
 			found.count().ifPresent(count -> fields.put(Field.COUNT, Integer.toString(count)));
 		});
-		work.operations().stream().flatMap(one -> one.wanted().stock().map(Fact::value).stream()).findFirst().or(() -> work.shop().job().stock().map(Fact::value))
-				.ifPresent(stock -> stock(fields, stock));
-		return new Question(work, Optional.empty(), fields, callout.flatMap(Callout::holeEnd).filter(HoleEnd.THROUGH::equals).isPresent(), -1);
+		work.operations().stream().flatMap(one -> one.wanted().stock().map(Fact::value).stream()).findFirst()
+				.or(() -> work.shop().job().stock().map(Fact::value)).ifPresent(stock -> stock(fields, stock));
+		return new Question(work, Optional.empty(), fields, callout.flatMap(Callout::holeEnd).filter(HoleEnd.THROUGH::equals).isPresent(),
+				-1);
 	}
 
 	private static Question of(Work work, Existing existing, int line) {
@@ -107,7 +111,8 @@ record Question(Work work, Optional<Existing> existing, Map<Field, String> field
 	/** What is typed, read for a machine; what is left empty is as in the program's own operation. */
 	Wish.Understood read(Map<Field, String> typed, MachineProfile machine) {
 		Wish wish = new Wish(typed);
-		return existing.map(Existing::request).map(known -> wish.on(machine,
-				new Request(known.thread(), known.stock(), known.depth(), OptionalDouble.empty(), false, known.count(), known.profile()))).orElseGet(() -> wish.on(machine));
+		return existing.map(Existing::request)
+				.map(known -> wish.on(machine, new Request(known.thread(), known.stock(), known.depth(), OptionalDouble.empty(), false,
+						known.count(), known.profile()))).orElseGet(() -> wish.on(machine));
 	}
 }

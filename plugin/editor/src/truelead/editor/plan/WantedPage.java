@@ -24,7 +24,8 @@ import truelead.checker.profile.MachineProfile;
 /** What is to be made: thread, stock, depth, hole, number of holes, machine. Says at once what cannot be used. */
 final class WantedPage extends WizardPage {
 
-	private static final String[] STOCKS = { "STEEL", "STAINLESS", "CAST IRON", "ALUMINIUM", "BRASS", "BRONZE", "COPPER", "TITANIUM", "NICKEL", "MAGNESIUM", "ZINC", "PLASTIC" };
+	private static final String[] STOCKS = { "STEEL", "STAINLESS", "CAST IRON", "ALUMINIUM", "BRASS", "BRONZE", "COPPER", "TITANIUM",
+			"NICKEL", "MAGNESIUM", "ZINC", "PLASTIC" };
 
 	private final Question question;
 	private final Map<Field, Text> texts = new EnumMap<>(Field.class);
@@ -126,8 +127,8 @@ final class WantedPage extends WizardPage {
 		Wish.Understood understood = question.read(typed, machines.get(machine.getSelectionIndex()));
 		boolean wall = through.getSelection() && typed.get(Field.THROUGH).isBlank();
 		boolean empty = typed.get(Field.CALLOUT).isBlank() && question.existing().isEmpty();
-		Optional<String> problem = understood.problems().entrySet().stream().map(entry -> title(entry.getKey()) + entry.getValue()).findFirst()
-				.or(() -> wall ? Optional.of("Wall: how thick is it?") : Optional.empty());
+		Optional<String> problem = understood.problems().entrySet().stream().map(entry -> title(entry.getKey()) + entry.getValue())
+				.findFirst().or(() -> wall ? Optional.of("Wall: how thick is it?") : Optional.empty());
 		request = problem.isPresent() ? Optional.empty() : understood.request();
 		// An empty page is no fault of the person's yet.
 		setErrorMessage(empty ? null : problem.orElse(null));

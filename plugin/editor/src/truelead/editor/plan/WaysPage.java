@@ -24,7 +24,10 @@ import truelead.checker.plan.Plan;
 import truelead.checker.plan.Weighing;
 import truelead.checker.rule.Evidence;
 
-/** The ways to make the thread, one a row, each with what speaks for it, what against, and what rules it out; one is recommended, any possible one can be taken. */
+/**
+ * The ways to make the thread, one a row, each with what speaks for it, what against, and what rules it out; one is recommended, any
+ * possible one can be taken.
+ */
 final class WaysPage extends WizardPage {
 
 	private static final String[] HEADS = { "Way", "For", "Against", "Ruled out", "In this program" };
@@ -71,7 +74,8 @@ final class WaysPage extends WizardPage {
 			column.setText(heads[i]);
 			column.setWidth(widths[i]);
 		}
-		GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, numbers.getHeaderHeight() + NUMBERS * numbers.getItemHeight()).applyTo(numbers);
+		GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, numbers.getHeaderHeight() + NUMBERS * numbers.getItemHeight())
+				.applyTo(numbers);
 	}
 
 	@Override

@@ -1,2 +1,4 @@
-/** The wizard that plans a thread: what is wanted, the ways to make it, the blocks. It shows what {@code truelead.checker.plan} works out. */
+/**
+ * The wizard that plans a thread: what is wanted, the ways to make it, the blocks. It shows what {@code truelead.checker.plan} works out.
+ */
 package truelead.editor.plan;

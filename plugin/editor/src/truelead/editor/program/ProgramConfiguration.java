@@ -118,7 +118,8 @@ final class ProgramConfiguration extends TextSourceViewerConfiguration {
 	@Override
 	public IHyperlinkDetector[] getHyperlinkDetectors(ISourceViewer viewer) {
 		IHyperlinkDetector[] general = super.getHyperlinkDetectors(viewer);
-		IHyperlinkDetector[] all = Arrays.copyOf(general == null ? new IHyperlinkDetector[0] : general, general == null ? 1 : general.length + 1);
+		IHyperlinkDetector[] all = Arrays.copyOf(general == null ? new IHyperlinkDetector[0] : general, general == null ? 1
+				: general.length + 1);
 		all[all.length - 1] = new NameLinks(editor);
 		return all;
 	}

@@ -30,7 +30,8 @@ public final class ProjectJob {
 	public static Optional<Reading> toolList(IProject project, String way) {
 		return file(project, way).map(file -> {
 			Reading reading = ProgramBytes.read(file);
-			return reading instanceof Reading.Program list ? new Reading.Program(new ProgramFile(way.contains("/") ? way : "./" + way, list.file().text())) : reading;
+			return reading instanceof Reading.Program list
+					? new Reading.Program(new ProgramFile(way.contains("/") ? way : "./" + way, list.file().text())) : reading;
 		});
 	}
 

@@ -6,8 +6,8 @@ import org.eclipse.swt.widgets.Tree;
 import org.eclipse.ui.IViewPart;
 
 /**
- * Makes the Problems view readable for a person who starts for the first time. It folds what it groups, so that a count alone would be seen, and
- * has room for half of what a finding says beside columns that are the same in every row.
+ * Makes the Problems view readable for a person who starts for the first time. It folds what it groups, so that a count alone would be
+ * seen, and has room for half of what a finding says beside columns that are the same in every row.
  */
 final class OpenedProblems {
 

@@ -10,8 +10,9 @@ import org.eclipse.ui.IStartup;
 import truelead.editor.EditorIds;
 
 /**
- * Has the programs checked whose findings were lost with a workbench that did not end by itself: nothing has changed in their files, so that nothing else
- * would have them checked, and an empty list of problems reads as if they were right. Where all is known the build has nothing to do.
+ * Has the programs checked whose findings were lost with a workbench that did not end by itself: nothing has changed in their files, so
+ * that nothing else would have them checked, and an empty list of problems reads as if they were right. Where all is known the build has
+ * nothing to do.
  */
 public final class RecoveredProjects implements IStartup {
 

@@ -10,7 +10,10 @@ import truelead.editor.lesson.LessonView;
 import truelead.editor.thread.ThreadView;
 import truelead.editor.walk.WalkView;
 
-/** Programs and the walk on the left, the editor in the middle, findings and the audit below it, outline and the thread at the caret on the right. */
+/**
+ * Programs and the walk on the left, the editor in the middle, findings and the audit below it, outline and the thread at the caret on the
+ * right.
+ */
 public final class ThreadsPerspective implements IPerspectiveFactory {
 
 	/** Its id in plugin.xml. */

@@ -9,9 +9,9 @@ import org.eclipse.jface.text.IRegion;
 import org.eclipse.jface.text.Region;
 
 /**
- * Where the lines of a text start. The platform's own index is a list until the first edit and is then made a tree, a node a line, which holds the
- * screen for some 200 ms in a program of a million blocks. This one is of runs of about a thousand lines from the start: an edit changes one of
- * them and counts the runs behind it again. It gives the same answers; for any thread.
+ * Where the lines of a text start. The platform's own index is a list until the first edit and is then made a tree, a node a line, which
+ * holds the screen for some 200 ms in a program of a million blocks. This one is of runs of about a thousand lines from the start: an edit
+ * changes one of them and counts the runs behind it again. It gives the same answers; for any thread.
  */
 final class LineIndex implements ILineTracker {
 
@@ -57,7 +57,8 @@ final class LineIndex implements ILineTracker {
 			return;
 		}
 		LineRun joined = before.part(0, from);
-		lines(joined, offset - firstOffset[first] - before.start(from), given(text), firstOffset[end] + behind.start(to + 1) - offset - length, behind.mark(to));
+		lines(joined, offset - firstOffset[first] - before.start(from), given(text), firstOffset[end]
+				+ behind.start(to + 1) - offset - length, behind.mark(to));
 		joined.addAll(behind, to + 1, behind.count());
 		if (joined.count() < LEAST && end + 1 < runs.size()) {
 			end++;
@@ -117,7 +118,10 @@ final class LineIndex implements ILineTracker {
 		return at(firstOffset, offset);
 	}
 
-	/** The run in which a line or an offset is; the last one for what is behind all of them. Whoever asks mostly asks for the next line then. */
+	/**
+	 * The run in which a line or an offset is; the last one for what is behind all of them. Whoever asks mostly asks for the next line
+	 * then.
+	 */
 	private int at(int[] firsts, int wanted) {
 		if (last >= runs.size() || wanted < firsts[last] || wanted >= firsts[last + 1]) {
 			int found = Arrays.binarySearch(firsts, 0, runs.size(), wanted);

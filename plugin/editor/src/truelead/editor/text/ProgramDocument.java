@@ -14,7 +14,10 @@ import org.eclipse.jface.text.ISynchronizable;
 import org.eclipse.jface.text.ITypedRegion;
 import org.eclipse.jface.text.Position;
 
-/** The platform's document of a file, with our own {@link LineIndex}; like that one it takes turns on a lock as long as somebody gives it one. */
+/**
+ * The platform's document of a file, with our own {@link LineIndex}; like that one it takes turns on a lock as long as somebody gives it
+ * one.
+ */
 final class ProgramDocument extends Document implements ISynchronizable {
 
 	private volatile Object lock;
@@ -117,7 +120,8 @@ final class ProgramDocument extends Document implements ISynchronizable {
 	}
 
 	@Override
-	public Position[] getPositions(String category, int offset, int length, boolean startsBefore, boolean endsAfter) throws BadPositionCategoryException {
+	public Position[] getPositions(String category, int offset, int length, boolean startsBefore, boolean endsAfter)
+			throws BadPositionCategoryException {
 		synchronized (turn()) {
 			return super.getPositions(category, offset, length, startsBefore, endsAfter);
 		}
@@ -210,7 +214,8 @@ final class ProgramDocument extends Document implements ISynchronizable {
 	}
 
 	@Override
-	public ITypedRegion[] computePartitioning(String partitioning, int offset, int length, boolean zeroLength) throws BadLocationException, BadPartitioningException {
+	public ITypedRegion[] computePartitioning(String partitioning, int offset, int length, boolean zeroLength)
+			throws BadLocationException, BadPartitioningException {
 		synchronized (turn()) {
 			return super.computePartitioning(partitioning, offset, length, zeroLength);
 		}

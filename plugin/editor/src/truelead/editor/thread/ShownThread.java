@@ -42,8 +42,10 @@ record ShownThread(String title, List<SheetFigures.Figure> figures, Optional<Sha
 	static ShownThread at(CheckedText checked, int line, boolean dark, int width, int height) {
 		Work work = checked.result().work();
 		List<TurnedSheet> turned = Sheets.turned(work);
-		Optional<ThreadingOperation> inHole = work.operations().stream().filter(o -> start(o.block()) <= line).max(Comparator.comparingInt(o -> start(o.block())));
-		Optional<TurnedSheet> byPoint = turned.stream().filter(sheet -> start(sheet.block()) <= line).max(Comparator.comparingInt(sheet -> start(sheet.block())));
+		Optional<ThreadingOperation> inHole = work.operations().stream().filter(o -> start(o.block()) <= line)
+				.max(Comparator.comparingInt(o -> start(o.block())));
+		Optional<TurnedSheet> byPoint = turned.stream().filter(sheet -> start(sheet.block()) <= line)
+				.max(Comparator.comparingInt(sheet -> start(sheet.block())));
 		if (byPoint.isPresent() && inHole.filter(o -> start(o.block()) > start(byPoint.get().block())).isEmpty()) {
 			return of(byPoint.get(), dark, width, height);
 		}
@@ -56,7 +58,8 @@ record ShownThread(String title, List<SheetFigures.Figure> figures, Optional<Sha
 	}
 
 	private static ShownThread of(TurnedSheet sheet, boolean dark, int width, int height) {
-		return of(sheet.name() + ", " + sheet.tool().name() + ", " + sheet.method(), SheetFigures.of(sheet), Drawings.of(sheet, SharpPicture.inkOn(dark)), width, height);
+		return of(sheet.name() + ", " + sheet.tool().name() + ", " + sheet.method(), SheetFigures.of(sheet),
+				Drawings.of(sheet, SharpPicture.inkOn(dark)), width, height);
 	}
 
 	private static ShownThread of(OperationSheet sheet, int line, boolean dark, int width, int height) {
@@ -67,7 +70,8 @@ record ShownThread(String title, List<SheetFigures.Figure> figures, Optional<Sha
 		here.or(() -> sheet.holes().stream().findFirst()).ifPresent(hole -> figures.addAll(SheetFigures.of(sheet, hole)));
 		sheet.notKnown().forEach(why -> figures.add(new SheetFigures.Figure("not known", why)));
 		int holes = sheet.holes().size();
-		return of(sheet.name() + ", " + sheet.tool().name() + ", " + holes + (holes == 1 ? " hole" : " holes"), List.copyOf(figures), drawing, width, height);
+		return of(sheet.name() + ", " + sheet.tool().name() + ", " + holes + (holes == 1 ? " hole" : " holes"), List.copyOf(figures),
+				drawing, width, height);
 	}
 
 	private static ShownThread of(String title, List<SheetFigures.Figure> figures, Optional<Drawing> drawing, int width, int height) {

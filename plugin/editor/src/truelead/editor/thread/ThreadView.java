@@ -209,7 +209,8 @@ public final class ThreadView extends ViewPart {
 	}
 
 	private boolean same(ShownThread now) {
-		return now.width() == shown.width() && now.height() == shown.height() && now.title().equals(shown.title()) && now.text().equals(shown.text()) && now.figures().equals(shown.figures());
+		return now.width() == shown.width() && now.height() == shown.height() && now.title().equals(shown.title())
+				&& now.text().equals(shown.text()) && now.figures().equals(shown.figures());
 	}
 
 	private void show(ShownThread thread) {

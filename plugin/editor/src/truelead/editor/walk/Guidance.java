@@ -67,8 +67,8 @@ final class Guidance {
 		if (page.getActiveEditor() instanceof CheckedEditor editor) {
 			return Optional.of(editor);
 		}
-		return Arrays.stream(page.getEditorReferences()).map((IEditorReference reference) -> reference.getEditor(false)).filter(CheckedEditor.class::isInstance)
-				.map(CheckedEditor.class::cast).findFirst();
+		return Arrays.stream(page.getEditorReferences()).map((IEditorReference reference) -> reference.getEditor(false))
+				.filter(CheckedEditor.class::isInstance).map(CheckedEditor.class::cast).findFirst();
 	}
 
 	private void openDemo() {

@@ -20,7 +20,8 @@ public final class WalkView extends ViewPart {
 	/** Its id in plugin.xml. */
 	public static final String ID = "truelead.editor.walk.view";
 
-	private static final String CAUTION = "A finding is advice, and silence is no promise: prove every program out as you would without Truelead. "
+	private static final String CAUTION =
+			"A finding is advice, and silence is no promise: prove every program out as you would without Truelead. "
 			+ "The demo programs are invented; never run them.";
 
 	private final Map<Step, Label> ticks = new EnumMap<>(Step.class);
@@ -65,7 +66,8 @@ public final class WalkView extends ViewPart {
 	private Label tick(Step step) {
 		Label tick = new Label(content, SWT.NONE);
 		GridDataFactory.fillDefaults().hint(16, SWT.DEFAULT).align(SWT.CENTER, SWT.BEGINNING).applyTo(tick);
-		tick.getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(event -> event.result = Progress.isDone(step) ? "done" : "to do"));
+		tick.getAccessible().addAccessibleListener(AccessibleListener.getNameAdapter(event -> event.result = Progress.isDone(step)
+				? "done" : "to do"));
 		return tick;
 	}
 

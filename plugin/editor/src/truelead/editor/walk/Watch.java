@@ -18,7 +18,8 @@ import truelead.editor.thread.ThreadView;
 /** Sees by what comes to the front and by changes of the demo program which steps a person has done, by our links or without. */
 final class Watch implements IPartListener2, IDocumentListener {
 
-	private static final Map<String, Step> VIEWS = Map.of(GuideView.ID, Step.RULE, ThreadView.ID, Step.DRAWING, LessonView.ID, Step.WHY, AuditView.ID, Step.REPORT);
+	private static final Map<String, Step> VIEWS = Map.of(GuideView.ID, Step.RULE, ThreadView.ID, Step.DRAWING, LessonView.ID, Step.WHY,
+			AuditView.ID, Step.REPORT);
 
 	private final Consumer<Step> done;
 	private Optional<IDocument> watched = Optional.empty();

@@ -8,9 +8,9 @@ import org.objectweb.asm.Type;
 /** Makes a value on the stack one of another type as a lambda's call does: casts, boxes, unboxes, widens. */
 final class Fit {
 
-	private static final Map<String, Type> BOXED = Map.of("java/lang/Boolean", Type.BOOLEAN_TYPE, "java/lang/Byte", Type.BYTE_TYPE, "java/lang/Character",
-			Type.CHAR_TYPE, "java/lang/Short", Type.SHORT_TYPE, "java/lang/Integer", Type.INT_TYPE, "java/lang/Long", Type.LONG_TYPE, "java/lang/Float",
-			Type.FLOAT_TYPE, "java/lang/Double", Type.DOUBLE_TYPE);
+	private static final Map<String, Type> BOXED = Map.of("java/lang/Boolean", Type.BOOLEAN_TYPE, "java/lang/Byte", Type.BYTE_TYPE,
+			"java/lang/Character", Type.CHAR_TYPE, "java/lang/Short", Type.SHORT_TYPE, "java/lang/Integer", Type.INT_TYPE, "java/lang/Long",
+			Type.LONG_TYPE, "java/lang/Float", Type.FLOAT_TYPE, "java/lang/Double", Type.DOUBLE_TYPE);
 
 	private Fit() {
 	}
@@ -21,8 +21,8 @@ final class Fit {
 
 	/** The class that a primitive type is boxed in. */
 	static Type boxOf(Type primitive) {
-		return BOXED.entrySet().stream().filter(entry -> entry.getValue().equals(primitive)).map(entry -> Type.getObjectType(entry.getKey())).findFirst()
-				.orElseThrow();
+		return BOXED.entrySet().stream().filter(entry -> entry.getValue().equals(primitive))
+				.map(entry -> Type.getObjectType(entry.getKey())).findFirst().orElseThrow();
 	}
 
 	/** From one type to another; {@code meant} is what the value is known to be, which may be narrower than {@code from}. */
@@ -35,7 +35,8 @@ final class Fit {
 			Type box = BOXED.containsKey(meant.getInternalName()) ? meant : boxOf(to);
 			Type inside = BOXED.get(box.getInternalName());
 			cast(code, box);
-			code.visitMethodInsn(Opcodes.INVOKEVIRTUAL, box.getInternalName(), inside.getClassName() + "Value", "()" + inside.getDescriptor(), false);
+			code.visitMethodInsn(Opcodes.INVOKEVIRTUAL, box.getInternalName(), inside.getClassName() + "Value",
+					"()" + inside.getDescriptor(), false);
 			widen(code, inside, to);
 		} else if (!from.equals(to)) {
 			cast(code, to);

@@ -15,8 +15,9 @@ import org.objectweb.asm.tree.InvokeDynamicInsnNode;
 import org.objectweb.asm.tree.MethodInsnNode;
 
 /**
- * The class of all lambdas and method references of one class and one interface: a number that says which of them an object is, fields for the values
- * it holds on to, and the interface's method, which goes by the number. A class for each of them would be loaded for each of them.
+ * The class of all lambdas and method references of one class and one interface: a number that says which of them an object is, fields for
+ * the values it holds on to, and the interface's method, which goes by the number. A class for each of them would be loaded for each of
+ * them.
  */
 final class LambdaClass {
 

@@ -12,7 +12,9 @@ import org.objectweb.asm.tree.ClassNode;
 import org.objectweb.asm.tree.InvokeDynamicInsnNode;
 import org.objectweb.asm.tree.MethodNode;
 
-/** Classes without the call sites that Java links while the program runs: those of lambdas, method references and the methods of records. */
+/**
+ * Classes without the call sites that Java links while the program runs: those of lambdas, method references and the methods of records.
+ */
 final class PlainClasses {
 
 	private static final String LAMBDA = "java/lang/invoke/LambdaMetafactory.metafactory";
@@ -30,8 +32,8 @@ final class PlainClasses {
 	}
 
 	/**
-	 * The classes written anew and those that are made of their lambdas, by internal name. Classes of one nest must be given together. A call
-	 * site of another kind is left as it is.
+	 * The classes written anew and those that are made of their lambdas, by internal name. Classes of one nest must be given together. A
+	 * call site of another kind is left as it is.
 	 */
 	static Map<String, byte[]> of(Map<String, byte[]> compiled) {
 		PlainClasses all = new PlainClasses(compiled);
@@ -52,8 +54,9 @@ final class PlainClasses {
 			for (AbstractInsnNode instruction : method.instructions.toArray()) {
 				if (instruction instanceof InvokeDynamicInsnNode site) {
 					switch (site.bsm.getOwner() + "." + site.bsm.getName()) {
-						case LAMBDA -> method.instructions.set(site, lambdas.computeIfAbsent(Type.getReturnType(site.desc).getInternalName(),
-								kind -> new LambdaClass(host.name + "$$" + lambdas.size())).add(site));
+						case LAMBDA -> method.instructions.set(site,
+								lambdas.computeIfAbsent(Type.getReturnType(site.desc).getInternalName(),
+										kind -> new LambdaClass(host.name + "$$" + lambdas.size())).add(site));
 						case RECORD -> {
 							method.instructions.insertBefore(site, RecordMethod.of(host.name, site));
 							method.instructions.remove(site);

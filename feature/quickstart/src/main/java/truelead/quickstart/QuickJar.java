@@ -15,8 +15,8 @@ import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 
 /**
- * Writes a jar anew so that the command in it starts fast: our lambdas become classes and our records get methods of their own. Java would make both
- * while the program runs, which took 40 % of the time that checking a small program takes from a cold start.
+ * Writes a jar anew so that the command in it starts fast: our lambdas become classes and our records get methods of their own. Java would
+ * make both while the program runs, which took 40 % of the time that checking a small program takes from a cold start.
  */
 public final class QuickJar {
 

@@ -47,7 +47,8 @@ class PlainClassesTest {
 	private static long lateLinks(byte[] bytes) {
 		ClassNode node = new ClassNode();
 		new ClassReader(bytes).accept(node, 0);
-		return node.methods.stream().flatMap(method -> Stream.of(method.instructions.toArray())).filter(i -> i.getType() == AbstractInsnNode.INVOKE_DYNAMIC_INSN).count();
+		return node.methods.stream().flatMap(method -> Stream.of(method.instructions.toArray()))
+				.filter(i -> i.getType() == AbstractInsnNode.INVOKE_DYNAMIC_INSN).count();
 	}
 
 	private static Map<String, byte[]> compiled() {

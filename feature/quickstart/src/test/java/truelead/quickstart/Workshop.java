@@ -26,7 +26,8 @@ public final class Workshop {
 	record Tap(String name, double pitch, int pocket) {
 	}
 
-	record Every(boolean flag, byte small, short number, char letter, int whole, long big, float rough, double fine, String[] rows, List<Tap> taps) {
+	record Every(boolean flag, byte small, short number, char letter, int whole, long big, float rough, double fine, String[] rows,
+			List<Tap> taps) {
 	}
 
 	record Nothing() {
@@ -102,9 +103,11 @@ public final class Workshop {
 		double half = 0.5;
 		char mark = 'T';
 		lines.add(taps.stream().sorted(Comparator.comparingDouble(Tap::pitch).reversed()).map(Tap::name).collect(Collectors.joining(",")));
-		lines.add(taps.stream().collect(Collectors.toMap(Tap::pocket, tap -> mark + tap.name(), (one, other) -> one, TreeMap::new)).toString());
+		lines.add(taps.stream().collect(Collectors.toMap(Tap::pocket, tap -> mark + tap.name(), (one, other) -> one, TreeMap::new))
+				.toString());
 		lines.add(IntStream.range(0, 3).mapToObj(shop::own).map(String::valueOf).toList().toString());
-		lines.add(IntStream.range(0, 3).mapToLong(i -> i + base).sum() + " " + IntStream.of(1, 2).asDoubleStream().map(d -> d * half).sum());
+		lines.add(IntStream.range(0, 3).mapToLong(i -> i + base).sum() + " "
+				+ IntStream.of(1, 2).asDoubleStream().map(d -> d * half).sum());
 		ToDoubleFunction<Integer> widened = Integer::intValue;
 		ToLongFunction<Integer> longer = i -> i;
 		IntToLongFunction wide = Math::abs;
@@ -138,9 +141,12 @@ public final class Workshop {
 		Every every = new Every(true, (byte) -3, (short) 300, 'x', -7, 1L << 40, Float.NaN, -0.0, rows, taps);
 		Every same = new Every(true, (byte) -3, (short) 300, 'x', -7, 1L << 40, Float.NaN, -0.0, rows, taps);
 		Every zero = new Every(true, (byte) -3, (short) 300, 'x', -7, 1L << 40, Float.NaN, 0.0, rows, taps);
-		lines.add(every.equals(same) + " " + every.equals(zero) + " " + every.equals(null) + " " + every.equals(taps.get(0)) + " " + (every.hashCode() == same.hashCode()));
+		lines.add(every.equals(same) + " " + every.equals(zero) + " " + every.equals(null) + " " + every.equals(taps.get(0)) + " "
+				+ (every.hashCode() == same.hashCode()));
 		lines.add(every.toString().replaceAll("@[0-9a-f]+", "@"));
-		lines.add(taps.get(0).hashCode() + " " + taps.get(0) + new Nothing() + new Nothing().hashCode() + new Nothing().equals(new Nothing()));
-		lines.add(new Box<>(null) + " " + new Box<>(null).hashCode() + new Box<>(null).equals(new Box<>(null)) + new Local(3) + new Box<>(new Box<>("b")).hashCode());
+		lines.add(taps.get(0).hashCode() + " " + taps.get(0) + new Nothing() + new Nothing().hashCode()
+				+ new Nothing().equals(new Nothing()));
+		lines.add(new Box<>(null) + " " + new Box<>(null).hashCode() + new Box<>(null).equals(new Box<>(null)) + new Local(3)
+				+ new Box<>(new Box<>("b")).hashCode());
 	}
 }

@@ -20,7 +20,8 @@ import truelead.audit.terminal.Terminal;
 import truelead.audit.terminal.WrongUse;
 
 /** The command {@code truelead}: checks the threads of CNC programs and writes reports. */
-@Command(name = "truelead", version = "Truelead 0.1.0", description = "Checks the threads in CNC programs: tapping, thread milling, and the holes they need.",
+@Command(name = "truelead", version = "Truelead 0.1.0",
+		description = "Checks the threads in CNC programs: tapping, thread milling, and the holes they need.",
 		footer = {"", "Exit status: 0 nothing at or above the limit; 1 findings; 2 wrong use, or a file could not be read or written; "
 				+ "3 something that makes a thread could not be followed, and nothing worse."})
 public final class Main {
@@ -66,7 +67,8 @@ public final class Main {
 			line.setParameterExceptionHandler((fault, given) -> wrongUse(fault, terminal));
 			line.setExecutionExceptionHandler((fault, command, result) -> failed(fault, terminal));
 			if (!arguments.isEmpty() && !arguments.get(0).startsWith("-") && !line.getSubcommands().containsKey(arguments.get(0))) {
-				terminal.complain("no command \"" + arguments.get(0) + "\"; there are " + String.join(", ", line.getSubcommands().keySet()));
+				terminal.complain("no command \"" + arguments.get(0) + "\"; there are "
+						+ String.join(", ", line.getSubcommands().keySet()));
 				return ExitStatus.TROUBLE;
 			}
 			if (arguments.isEmpty()) {

@@ -12,7 +12,10 @@ import truelead.audit.run.CheckCommand;
 import truelead.audit.terminal.Terminal;
 import truelead.audit.thread.ThreadCommand;
 
-/** The subcommands by name; a new one is one line here. Only the one that was typed is made, since reading a command's options takes a while. */
+/**
+ * The subcommands by name; a new one is one line here. Only the one that was typed is made, since reading a command's options takes a
+ * while.
+ */
 final class Subcommands {
 
 	private static final Map<String, Function<Terminal, Object>> ALL = new LinkedHashMap<>();

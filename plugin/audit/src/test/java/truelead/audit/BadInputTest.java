@@ -94,7 +94,8 @@ class BadInputTest {
 	void aProgramFromStandardInput() {
 		InputStream before = System.in;
 		try {
-			System.setIn(new ByteArrayInputStream("G21\nT3 M6 (M6X1 TAP)\nG84 Z-12 R5 F520 (S MISSING)\nM30\n".getBytes(StandardCharsets.US_ASCII)));
+			String program = "G21\nT3 M6 (M6X1 TAP)\nG84 Z-12 R5 F520 (S MISSING)\nM30\n";
+			System.setIn(new ByteArrayInputStream(program.getBytes(StandardCharsets.US_ASCII)));
 			Recorded run = Recorded.run("check", "-");
 			assertThat(run.status()).isEqualTo(1);
 			assertThat(run.out()).contains("stdin:3:").contains("1 program, ");
@@ -105,8 +106,10 @@ class BadInputTest {
 
 	@Test
 	void everyLineOfAProfileThatCannotBeUsedIsNamed() throws IOException {
-		Path profile = Files.writeString(folder.resolve("bay2.properties"), "base = milling-metric\nfrob = 3\nM29 = rigid-tap-on\ntravel-rigid = lots\n");
-		assertThat(Recorded.run("check", "--machine", profile, "a.nc").err()).contains("bay2.properties:2: 'frob' is neither", "; ", "bay2.properties:4: ").doesNotContain("more");
+		Path profile = Files.writeString(folder.resolve("bay2.properties"),
+				"base = milling-metric\nfrob = 3\nM29 = rigid-tap-on\ntravel-rigid = lots\n");
+		assertThat(Recorded.run("check", "--machine", profile, "a.nc").err()).contains("bay2.properties:2: 'frob' is neither", "; ",
+				"bay2.properties:4: ").doesNotContain("more");
 	}
 
 	@Test
@@ -130,12 +133,14 @@ class BadInputTest {
 
 	@Test
 	void unknownSeverity() {
-		assertComplaint(Recorded.run("check", "--fail-on", "fatal", "a.nc"), "--fail-on takes error, warning or information, not \"fatal\"");
+		assertComplaint(Recorded.run("check", "--fail-on", "fatal", "a.nc"),
+				"--fail-on takes error, warning or information, not \"fatal\"");
 	}
 
 	@Test
 	void twoReportsOnStandardOutput() {
-		assertComplaint(Recorded.run("check", "--report", "text", "--report", "sarif", "a.nc"), "only one report can go to standard output");
+		assertComplaint(Recorded.run("check", "--report", "text", "--report", "sarif", "a.nc"),
+				"only one report can go to standard output");
 	}
 
 	@Test
@@ -157,9 +162,11 @@ class BadInputTest {
 		assertComplaint(Recorded.run("check", plain, "--report", "sarif:" + plain), "it is read in this run");
 		assertComplaint(Recorded.run("check", program, "--report", "html:" + link), "it is read in this run");
 		assertComplaint(Recorded.run("check", program, "--tools", tools, "--report", "gauge-csv:" + tools), "it is read in this run");
-		assertComplaint(Recorded.run("check", program, "--report", "json:" + other), "it is there already, and a program by its name; give another name");
+		assertComplaint(Recorded.run("check", program, "--report", "json:" + other),
+				"it is there already, and a program by its name; give another name");
 		assertComplaint(Recorded.run("compare", program, other, "--report", "html:" + other), "it is read in this run");
-		assertComplaint(Recorded.run("lesson", "feed", "--exercise", "1", "--out", program), "it is there already, and a program by its name");
+		assertComplaint(Recorded.run("lesson", "feed", "--exercise", "1", "--out", program),
+				"it is there already, and a program by its name");
 		assertThat(program).hasContent(text);
 		assertThat(other).hasContent(text);
 		assertThat(plain).hasContent(text);
@@ -182,17 +189,20 @@ class BadInputTest {
 
 	@Test
 	void twoReportsUnderTwoNamesOfOneFile() {
-		assertComplaint(Recorded.run("check", "b.nc", "--report", "html:out.html", "--report", "sarif:./out.html"), "two reports cannot go to the same file");
+		assertComplaint(Recorded.run("check", "b.nc", "--report", "html:out.html", "--report", "sarif:./out.html"),
+				"two reports cannot go to the same file");
 	}
 
 	@Test
 	void whatIsMistypedIsToldTheNearest() {
-		assertComplaint(Recorded.run("check", "a.nc", "--rule", "feed-of-pitch=off"), "no rule \"feed-of-pitch\"; the nearest is feed-off-pitch");
+		assertComplaint(Recorded.run("check", "a.nc", "--rule", "feed-of-pitch=off"),
+				"no rule \"feed-of-pitch\"; the nearest is feed-off-pitch");
 		assertComplaint(Recorded.run("check", "a.nc", "--machine", ""), "--machine is empty; there are milling-metric, ");
 		assertComplaint(Recorded.run("check", "a.nc", "--stock", "STEEL", "--stock", "BRASS"), "--stock is given twice");
 		assertComplaint(Recorded.run("check", "a.nc", "--fail-on", "error", "--fail-on", "warning"), "--fail-on is given twice");
 		assertComplaint(Recorded.run("check", "-x"), "no option \"-x\"");
-		assertComplaint(Recorded.run("check", folder, "--include", "*.xyz"), "no programs in this folder that --include and --exclude leave");
+		assertComplaint(Recorded.run("check", folder, "--include", "*.xyz"),
+				"no programs in this folder that --include and --exclude leave");
 	}
 
 	@Test

@@ -16,7 +16,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import truelead.audit.terminal.ExitStatus;
 import truelead.audit.terminal.Printable;
 
-/** Whatever names, comments, job files and arguments hold: nothing that is printed moves the cursor of a terminal or turns its text round. */
+/**
+ * Whatever names, comments, job files and arguments hold: nothing that is printed moves the cursor of a terminal or turns its text round.
+ */
 @DisabledOnOs(value = OS.WINDOWS, disabledReason = "no such file names there")
 class HostileTextTest {
 
@@ -58,7 +60,8 @@ class HostileTextTest {
 				M30
 				%
 				""".replace("NASTY", nasty) + "(" + "-".repeat(5000) + ")\n");
-		Files.writeString(folder.resolve("truelead-machine.properties"), "base = milling-metric\nname = Mill " + nasty + "\n" + nasty + " = " + nasty + "\n");
+		Files.writeString(folder.resolve("truelead-machine.properties"), "base = milling-metric\nname = Mill " + nasty + "\n" + nasty
+				+ " = " + nasty + "\n");
 	}
 
 	@ParameterizedTest
@@ -89,18 +92,29 @@ class HostileTextTest {
 
 	@Test
 	void noComplaintPassesItOn() throws IOException {
-		Path tools = Files.writeString(folder.resolve("tools" + NASTY + ".csv"), "TOOL,KIND," + NASTY.replace("\n", "") + "\n5,TAP" + NASTY + ",\n\u001b[2J,,\n");
-		Path accept = Files.writeString(folder.resolve("accept" + NASTY + ".csv"), "fingerprint,rule,program,reason,person,date\n0000,,\"=part\",\"" + NASTY + "\",,\n1,2" + NASTY + "\n");
+		Path tools = Files.writeString(folder.resolve("tools" + NASTY + ".csv"), "TOOL,KIND," + NASTY.replace("\n", "") + "\n5,TAP" + NASTY
+				+ ",\n\u001b[2J,,\n");
+		Path accept = Files.writeString(folder.resolve("accept" + NASTY + ".csv"),
+				"fingerprint,rule,program,reason,person,date\n0000,,\"=part\",\"" + NASTY + "\",,\n1,2" + NASTY + "\n");
 		Path baseline = Files.writeString(folder.resolve("before" + NASTY + ".sarif"), "{ \"version\": \"" + NASTY + "\", " + NASTY);
-		for (List<Object> arguments : List.<List<Object>>of(List.of("check", program, "--tools", tools), List.of("check", program, "--accept", accept),
-				List.of("check", program, "--baseline", baseline), List.of("check", program, "--machine", tools), List.of("check", program, "--machine", NASTY),
-				List.of("check", program, "--stock", NASTY), List.of("check", program, "--holder", NASTY), List.of("check", program, "--rule", NASTY),
-				List.of("check", program, "--rule", "not-followed=" + NASTY), List.of("check", program, "--fail-on", NASTY), List.of("check", program, "--report", NASTY),
-				List.of("check", program, "--report", "html:" + folder), List.of("check", program, "--gauge-every", NASTY), List.of("check", folder.resolve(NASTY)),
-				List.of("check", "--" + NASTY), List.of(NASTY), List.of("thread", NASTY), List.of("thread", "M8" + NASTY), List.of("thread", "M8", "--depth", NASTY),
-				List.of("plan", NASTY), List.of("plan", "M8", "--stock", NASTY), List.of("plan", "M8", "--hardness", NASTY), List.of("plan", "M8", "--feed", NASTY),
-				List.of("plan", "--from", NASTY), List.of("lesson", NASTY), List.of("lesson", "feed", "--set", NASTY), List.of("lesson", "feed", "--out", folder),
-				List.of("lesson", "feed", "--exercise", "1", "--check", tools), List.of("compare", program, tools, "--report", NASTY), List.of("compare", program, NASTY))) {
+		for (List<Object> arguments : List.<List<Object>>of(List.of("check", program, "--tools", tools),
+				List.of("check", program, "--accept", accept),
+				List.of("check", program, "--baseline", baseline), List.of("check", program, "--machine", tools),
+				List.of("check", program, "--machine", NASTY),
+				List.of("check", program, "--stock", NASTY), List.of("check", program, "--holder", NASTY),
+				List.of("check", program, "--rule", NASTY),
+				List.of("check", program, "--rule", "not-followed=" + NASTY), List.of("check", program, "--fail-on", NASTY),
+				List.of("check", program, "--report", NASTY),
+				List.of("check", program, "--report", "html:" + folder), List.of("check", program, "--gauge-every", NASTY),
+				List.of("check", folder.resolve(NASTY)),
+				List.of("check", "--" + NASTY), List.of(NASTY), List.of("thread", NASTY), List.of("thread", "M8" + NASTY),
+				List.of("thread", "M8", "--depth", NASTY),
+				List.of("plan", NASTY), List.of("plan", "M8", "--stock", NASTY), List.of("plan", "M8", "--hardness", NASTY),
+				List.of("plan", "M8", "--feed", NASTY),
+				List.of("plan", "--from", NASTY), List.of("lesson", NASTY), List.of("lesson", "feed", "--set", NASTY),
+				List.of("lesson", "feed", "--out", folder),
+				List.of("lesson", "feed", "--exercise", "1", "--check", tools), List.of("compare", program, tools, "--report", NASTY),
+				List.of("compare", program, NASTY))) {
 			assertHarmless(Recorded.run(arguments.toArray()));
 		}
 	}
@@ -108,7 +122,8 @@ class HostileTextTest {
 	@Test
 	void aNameThatIsNoPlainTextIsAcceptedByTheList() throws IOException {
 		Path list = top.resolve("accepted.csv");
-		assertThat(Recorded.run("check", program, "--report", "accept-list:" + list)).satisfies(run -> assertThat(run.status()).as(run.err()).isEqualTo(1));
+		assertThat(Recorded.run("check", program, "--report", "accept-list:" + list))
+				.satisfies(run -> assertThat(run.status()).as(run.err()).isEqualTo(1));
 		Files.writeString(list, Files.readString(list).replace(",,,\r\n", ",known,,\r\n"));
 		assertThat(Recorded.run("check", program, "--accept", list, "--fail-on", "information").out()).contains("0 errors, 0 warnings");
 	}
@@ -120,6 +135,7 @@ class HostileTextTest {
 	}
 
 	private static String offences(String text) {
-		return text.replaceAll("[\r\n\t]", "").chars().filter(c -> !Printable.shows((char) c)).mapToObj(c -> String.format("U+%04X ", c)).distinct().reduce("", String::concat);
+		return text.replaceAll("[\r\n\t]", "").chars().filter(c -> !Printable.shows((char) c)).mapToObj(c -> String.format("U+%04X ", c))
+				.distinct().reduce("", String::concat);
 	}
 }

@@ -14,8 +14,9 @@ import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /**
- * Tells the unit of a program that states none: where feed and speed of its taps fit the threads called out in the other unit only, that unit
- * is meant. Their depths speak before that, so that a wrong feed stays a wrong feed: 16 deep is no thread of M8 in inches, 0.75 none of 5/16-18 in mm.
+ * Tells the unit of a program that states none: where feed and speed of its taps fit the threads called out in the other unit only, that
+ * unit is meant. Their depths speak before that, so that a wrong feed stays a wrong feed: 16 deep is no thread of M8 in inches, 0.75 none
+ * of 5/16-18 in mm.
  */
 final class AssumedUnit {
 
@@ -41,9 +42,11 @@ final class AssumedUnit {
 	private record Said(boolean fits, boolean fitsOtherwise, boolean deep, boolean deepOtherwise, boolean absurd) {
 
 		static Said of(ThreadingOperation operation, double factor) {
-			double share = operation instanceof Tapping tapping ? leadOverPitch(tapping) : operation instanceof ThreadMilling milling ? leadOverPitch(milling) : Double.NaN;
+			double share = operation instanceof Tapping tapping ? leadOverPitch(tapping) : operation instanceof ThreadMilling milling
+					? leadOverPitch(milling) : Double.NaN;
 			double depth = operation instanceof Tapping tapping ? depthOverDiameter(tapping) : Double.NaN;
-			boolean otherwise = Math.abs(share * factor - 1) < NEAR || operation instanceof Tapping tapping && leadOnlyOtherwise(tapping, factor);
+			boolean otherwise = Math.abs(share * factor - 1) < NEAR || operation instanceof Tapping tapping
+					&& leadOnlyOtherwise(tapping, factor);
 			return new Said(Math.abs(share - 1) < NEAR, otherwise, usual(depth), usual(depth * factor), depth < ABSURD);
 		}
 	}
@@ -62,7 +65,8 @@ final class AssumedUnit {
 			boolean fits = said.stream().anyMatch(Said::fits);
 			boolean deep = said.stream().anyMatch(Said::deep);
 			boolean byDepth = deep != said.stream().anyMatch(Said::deepOtherwise);
-			return byDepth ? !deep && (!fits || said.stream().anyMatch(Said::absurd)) : !fits && said.stream().anyMatch(Said::fitsOtherwise);
+			return byDepth ? !deep && (!fits || said.stream().anyMatch(Said::absurd))
+					: !fits && said.stream().anyMatch(Said::fitsOtherwise);
 		}
 	};
 
@@ -91,7 +95,8 @@ final class AssumedUnit {
 	}
 
 	private static double leadOverPitch(ThreadMilling milling) {
-		return milling.wanted().statedThread().map(thread -> Math.abs(milling.passes().get(0).lead()) / thread.value().lead()).orElse(Double.NaN);
+		return milling.wanted().statedThread().map(thread -> Math.abs(milling.passes().get(0).lead()) / thread.value().lead())
+				.orElse(Double.NaN);
 	}
 
 	/** Whether a tap whose thread nothing names advances as no thread does in the unit assumed, and as a usual one in the other. */

@@ -14,7 +14,10 @@ import truelead.checker.rulebook.Rules;
 import truelead.checker.work.Work;
 import truelead.checker.work.WorkReader;
 
-/** The checker as a function: same program, job, profile and settings, same findings in the same order. Uses no clock, file, screen or thread of its own. */
+/**
+ * The checker as a function: same program, job, profile and settings, same findings in the same order. Uses no clock, file, screen or
+ * thread of its own.
+ */
 public final class Checker {
 
 	private Checker() {
@@ -26,7 +29,8 @@ public final class Checker {
 	}
 
 	/** Checks a program as far as a budget goes, such as the smaller one of an editor that can be cancelled. */
-	public static CheckResult check(ProgramFile program, ProgramFolder folder, Job job, MachineProfile profile, RuleSettings settings, Budget budget) {
+	public static CheckResult check(ProgramFile program, ProgramFolder folder, Job job, MachineProfile profile, RuleSettings settings,
+			Budget budget) {
 		MachineChoice machine = MachineChoice.of(program, folder, profile);
 		Job known = job.withRemarks(machine.remarks());
 		Work first = WorkReader.read(program, folder, known, machine.profile(), budget);
@@ -34,9 +38,12 @@ public final class Checker {
 		return result(work, first, Acceptance.apply(Rules.check(work, settings), work), machine);
 	}
 
-	/** The work that is judged, the program being followed once: where it states no unit and its taps fit another one, it is followed again. */
+	/**
+	 * The work that is judged, the program being followed once: where it states no unit and its taps fit another one, it is followed again.
+	 */
 	static Work better(Work first, ProgramFolder folder, Budget budget) {
-		return AssumedUnit.better(first).map(other -> WorkReader.read(first.shop().program(), folder, first.shop().job(), other, budget)).orElse(first);
+		return AssumedUnit.better(first).map(other -> WorkReader.read(first.shop().program(), folder, first.shop().job(), other, budget))
+				.orElse(first);
 	}
 
 	/** What a check gives. */
@@ -48,6 +55,7 @@ public final class Checker {
 		if (work != first) {
 			assumptions.add("the unit was taken from the taps: their feeds and speeds fit the threads called out in no other");
 		}
-		return new CheckResult(findings, work, work.blocks(), work.operations().size() + work.course().singlePoints().size(), notFollowed, assumptions);
+		return new CheckResult(findings, work, work.blocks(), work.operations().size() + work.course().singlePoints().size(),
+				notFollowed, assumptions);
 	}
 }

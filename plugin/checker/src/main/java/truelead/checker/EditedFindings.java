@@ -52,7 +52,8 @@ final class EditedFindings {
 		if (!own || found.failed() || found.pointsAt(lines)) {
 			return Optional.empty();
 		}
-		boolean apart = !found.reachesAll() && !found.isAt(part.lines()) && FoundByPart.areApart(gone, part.lines()) && FoundByPart.areApart(anew, part.lines());
+		boolean apart = !found.reachesAll() && !found.isAt(part.lines()) && FoundByPart.areApart(gone, part.lines())
+				&& FoundByPart.areApart(anew, part.lines());
 		found.add(anew);
 		if (!apart) {
 			return Optional.of(new EditedFindings(settings, found, told(found.all(), whole, settings)));

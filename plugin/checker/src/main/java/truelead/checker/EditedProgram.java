@@ -13,8 +13,8 @@ import truelead.checker.work.EditedWork;
 import truelead.checker.work.Work;
 
 /**
- * Checks a program again and again while it is edited. The answer is always that of {@link Checker#check}; an edit costs what following its tool's stay
- * costs, and judging the holes and threads there if it changes one of them.
+ * Checks a program again and again while it is edited. The answer is always that of {@link Checker#check}; an edit costs what following its
+ * tool's stay costs, and judging the holes and threads there if it changes one of them.
  */
 public final class EditedProgram {
 
@@ -33,7 +33,8 @@ public final class EditedProgram {
 	private Optional<Checked> last = Optional.empty();
 
 	/** Checks the program as it stands now; see {@link Checker#check}. */
-	public synchronized CheckResult check(ProgramFile program, ProgramFolder folder, Job job, MachineProfile profile, RuleSettings settings, Budget budget) {
+	public synchronized CheckResult check(ProgramFile program, ProgramFolder folder, Job job, MachineProfile profile, RuleSettings settings,
+			Budget budget) {
 		MachineChoice machine = MachineChoice.of(program, folder, profile);
 		Setup setup = new Setup(program.name(), job.withRemarks(machine.remarks()), machine, settings);
 		Optional<Checked> before = last.filter(known -> known.setup().equals(setup));
@@ -59,7 +60,8 @@ public final class EditedProgram {
 		Work work = known.work().work();
 		if (changed.part().isEmpty()) {
 			List<Finding> findings = moved ? new MovedFindings(program, known.found().told()) : known.result().findings();
-			return Optional.of(new Checked(known.setup(), known.work(), known.found(), known.moved() || moved, known.result().with(findings, work)));
+			return Optional.of(new Checked(known.setup(), known.work(), known.found(), known.moved() || moved,
+					known.result().with(findings, work)));
 		}
 		if (AssumedUnit.better(changed.part().get().work()).isPresent()) {
 			return Optional.empty();

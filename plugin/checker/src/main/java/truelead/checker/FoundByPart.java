@@ -14,7 +14,10 @@ import truelead.checker.program.Location;
 import truelead.checker.rule.Finding;
 import truelead.checker.rulebook.Rules;
 
-/** What the rules find in a program, by the part of it that each finding is about: a threading operation, a line in a tool's stay, or all of it. */
+/**
+ * What the rules find in a program, by the part of it that each finding is about: a threading operation, a line in a tool's stay, or all of
+ * it.
+ */
 final class FoundByPart {
 
 	private final Map<Integer, List<Finding>> ofOperations = new HashMap<>();
@@ -119,7 +122,8 @@ final class FoundByPart {
 
 	/** Whether findings are at some lines, are told together with others of places there at most, and explain none elsewhere. */
 	static boolean areApart(List<Finding> some, BitSet lines) {
-		return some.stream().allMatch(finding -> !finding.reachesAll() && lines.get(finding.at().line()) && Rules.inCommon(finding).allMatch(place -> lines.get(place.line())));
+		return some.stream().allMatch(finding -> !finding.reachesAll() && lines.get(finding.at().line())
+				&& Rules.inCommon(finding).allMatch(place -> lines.get(place.line())));
 	}
 
 	/** All of them, by rules and operations. */

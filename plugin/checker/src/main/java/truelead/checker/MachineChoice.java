@@ -32,11 +32,13 @@ record MachineChoice(MachineProfile profile, Optional<String> assumed, List<Rema
 		Optional<MachineProfile> named = note.flatMap(found -> named(found.name().value(), ofFolder, given));
 		if (named.isPresent()) {
 			int line = note.get().comment().at().line() + 1;
-			return new MachineChoice(named.get(), Optional.of("machine profile " + named.get().name() + " by the note in line " + line), remarks);
+			return new MachineChoice(named.get(), Optional.of("machine profile " + named.get().name() + " by the note in line "
+					+ line), remarks);
 		}
 		note.ifPresent(unknown -> remarks.add(noSuch(unknown.name(), ofFolder)));
 		if (ofFolder.isPresent()) {
-			return new MachineChoice(ofFolder.get(), Optional.of("machine profile " + ofFolder.get().name() + " by " + ProgramFolder.PROFILE + " in the folder"), remarks);
+			return new MachineChoice(ofFolder.get(), Optional.of("machine profile " + ofFolder.get().name() + " by " + ProgramFolder.PROFILE
+					+ " in the folder"), remarks);
 		}
 		ProfileGuess guess = ProfileGuess.of(program.text(), given);
 		return new MachineChoice(guess.profile(), guess.assumed(), remarks);
@@ -62,6 +64,7 @@ record MachineChoice(MachineProfile profile, Optional<String> assumed, List<Rema
 	private static Remark noSuch(Fact<String> name, Optional<MachineProfile> ofFolder) {
 		List<String> known = new ArrayList<>(MachineProfile.shipped());
 		ofFolder.ifPresent(profile -> known.add(profile.name()));
-		return new Remark(name.at().orElseThrow(), "no machine profile is called \"" + name.value() + "\"; there are " + String.join(", ", known));
+		return new Remark(name.at().orElseThrow(), "no machine profile is called \"" + name.value() + "\"; there are "
+				+ String.join(", ", known));
 	}
 }

@@ -6,7 +6,10 @@ import java.util.RandomAccess;
 import truelead.checker.program.ProgramFile;
 import truelead.checker.rule.Finding;
 
-/** Findings whose places are in the lines that they were found in, but of another text of the program; each is put there when it is asked for. */
+/**
+ * Findings whose places are in the lines that they were found in, but of another text of the program; each is put there when it is asked
+ * for.
+ */
 final class MovedFindings extends AbstractList<Finding> implements RandomAccess {
 
 	private final ProgramFile program;

@@ -17,7 +17,8 @@ class AssumedUnitTest {
 	void anInchTapInAProgramWithoutAUnitTellsTheUnit() {
 		CheckResult result = check("T3 M6 (1/4-20 TAP)", "S500 M3", "G43 H3 G0 X1. Y1. Z1.", "G84 Z-.5 R.1 F25.", "G80", "M30");
 		assertThat(result.work().shop().unit().value()).isEqualTo(LengthUnit.INCH);
-		assertThat(result.assumptions()).contains("the unit was taken from the taps: their feeds and speeds fit the threads called out in no other");
+		assertThat(result.assumptions())
+				.contains("the unit was taken from the taps: their feeds and speeds fit the threads called out in no other");
 	}
 
 	@Test
@@ -30,7 +31,8 @@ class AssumedUnitTest {
 	void whereTheFeedIsWrongInBothTheDepthTellsTheUnit() {
 		CheckResult result = check("T3 M6 (5/16-18 TAP)", "S360 M3", "G43 H3 G0 X1. Y1. Z1.", "G84 Z-.75 R.2 F15.", "G80", "M30");
 		assertThat(result.work().shop().unit().value()).isEqualTo(LengthUnit.INCH);
-		assertThat(result.findings()).anySatisfy(f -> assertThat(f.message()).startsWith("F15. at S360 advances 0.04167 in a turn, 5/16-18 UNC needs 0.05556"));
+		assertThat(result.findings()).anySatisfy(f -> assertThat(f.message())
+				.startsWith("F15. at S360 advances 0.04167 in a turn, 5/16-18 UNC needs 0.05556"));
 	}
 
 	@Test

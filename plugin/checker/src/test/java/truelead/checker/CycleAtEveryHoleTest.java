@@ -17,7 +17,10 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.RuleSettings;
 import truelead.grammar.ProgramText;
 
-/** Some systems write the whole cycle at every hole: it is one operation, gone over in one step, and every hole is judged by the words of its own block. */
+/**
+ * Some systems write the whole cycle at every hole: it is one operation, gone over in one step, and every hole is judged by the words of
+ * its own block.
+ */
 class CycleAtEveryHoleTest {
 
 	private static final String HEAD = "O1 (COVER)\nG21 G90 G17 G40 G49 G80 G54\n";
@@ -31,15 +34,18 @@ class CycleAtEveryHoleTest {
 
 	@Test
 	void isAnOperationByItselfBehindG80() {
-		CheckResult result = check(HEAD + "T3 M6 (M6X1 TAP)\nS500 M3\nG43 H3 Z25.\n" + "G84 X0. Y0. Z-12. R4. F500.\nG80\nG0 X30.\n".repeat(3) + "M30\n");
+		CheckResult result = check(HEAD + "T3 M6 (M6X1 TAP)\nS500 M3\nG43 H3 Z25.\n"
+				+ "G84 X0. Y0. Z-12. R4. F500.\nG80\nG0 X30.\n".repeat(3) + "M30\n");
 		assertThat(result.operations()).isEqualTo(3);
 	}
 
 	@Test
 	void aWrongFeedIsPutRightInEveryBlock() {
-		Finding wrong = check(plate(30, "G81 Z-18. R2. F400.", "G84 Z-12. R4. F520.")).findings().stream().filter(one -> one.rule().equals("feed-off-pitch")).findFirst().orElseThrow();
+		Finding wrong = check(plate(30, "G81 Z-18. R2. F400.", "G84 Z-12. R4. F520.")).findings().stream()
+				.filter(one -> one.rule().equals("feed-off-pitch")).findFirst().orElseThrow();
 		assertThat(wrong.message()).contains("the same in 29 more blocks of this cycle");
-		assertThat(wrong.fixes().get(0).edits()).hasSize(30).allMatch(edit -> edit.text().equals("F500.")).extracting(edit -> edit.at().line()).doesNotHaveDuplicates();
+		assertThat(wrong.fixes().get(0).edits()).hasSize(30).allMatch(edit -> edit.text().equals("F500."))
+				.extracting(edit -> edit.at().line()).doesNotHaveDuplicates();
 	}
 
 	@Test
@@ -75,10 +81,11 @@ class CycleAtEveryHoleTest {
 	}
 
 	private static List<String> said(CheckResult result, int linesEach) {
-		return result.findings().stream().map(one -> one.rule() + " " + one.severity() + " " + at(one.at(), linesEach) + one.message().replaceAll("lines? \\d+", "line")
-				+ one.related().stream().map(other -> at(other.at(), linesEach)).toList()
-				+ one.fixes().stream().map(fix -> fix.edits().stream().map(edit -> at(edit.at(), linesEach) + edit.text()).toList()).toList()
-				+ one.evidence().stream().map(number -> number.name() + number.value() + number.at().map(place -> at(place, linesEach))).toList()).toList();
+		return result.findings().stream().map(one -> one.rule() + " " + one.severity() + " " + at(one.at(), linesEach)
+				+ one.message().replaceAll("lines? \\d+", "line") + one.related().stream().map(other -> at(other.at(), linesEach)).toList()
+				+ one.fixes().stream().map(fix -> fix.edits().stream().map(edit -> at(edit.at(), linesEach) + edit.text())
+						.toList()).toList() + one.evidence().stream().map(number -> number.name() + number.value()
+								+ number.at().map(place -> at(place, linesEach))).toList()).toList();
 	}
 
 	private static String at(Location place, int linesEach) {
@@ -88,8 +95,10 @@ class CycleAtEveryHoleTest {
 	private static String program(Random random) {
 		StringBuilder text = new StringBuilder(HEAD);
 		int holes = 8 + random.nextInt(20);
-		String drill = random.nextInt(3) == 0 ? "G98 G83 Z-18. R2. Q3. F200." : random.nextInt(6) == 0 ? "G81 Z-13. R2. F400." : "G81 Z-18. R2. F400.";
-		String tap = random.nextInt(6) == 0 ? "G84 Z-12. R4. F520." : random.nextInt(6) == 0 ? "G74 Z-12. R4. F500." : random.nextInt(3) == 0 ? "G99 G84 R4. Z-12. F500." : "G84 Z-12. R4. P100 F500.0";
+		String drill = random.nextInt(3) == 0 ? "G98 G83 Z-18. R2. Q3. F200." : random.nextInt(6) == 0 ? "G81 Z-13. R2. F400."
+				: "G81 Z-18. R2. F400.";
+		String tap = random.nextInt(6) == 0 ? "G84 Z-12. R4. F520." : random.nextInt(6) == 0 ? "G74 Z-12. R4. F500."
+				: random.nextInt(3) == 0 ? "G99 G84 R4. Z-12. F500." : "G84 Z-12. R4. P100 F500.0";
 		rows(text, random.nextInt(8) == 0 ? "T2 M6 (DRILL 5.4)" : "T2 M6 (DRILL 5.0)", drill, holes, random);
 		rows(text, "T3 M6 (M6X1 TAP)", tap, holes, random);
 		return text.append("M30\n").toString();
@@ -109,7 +118,8 @@ class CycleAtEveryHoleTest {
 				case 5 -> "";
 				default -> cycle.replaceFirst(" F[.0-9]+", "");
 			};
-			text.append(numbered ? "N" + (10 + hole) + " " : "").append(said).append(random.nextInt(5) == 0 && hole % 6 != 0 ? "" : String.format(Locale.ROOT, " Y%d.", hole / 6 * 15))
+			text.append(numbered ? "N" + (10 + hole) + " " : "").append(said).append(random.nextInt(5) == 0 && hole % 6 != 0 ? ""
+					: String.format(Locale.ROOT, " Y%d.", hole / 6 * 15))
 					.append(String.format(Locale.ROOT, random.nextInt(9) == 0 ? " X%d.25" : " X%d.", hole % 6 * 15)).append('\n');
 		}
 		text.append("G80\n");
@@ -120,7 +130,8 @@ class CycleAtEveryHoleTest {
 		for (String tool : List.of("T2 M6 (DRILL 5.0)\nS2000", "T3 M6 (M6X1 TAP)\nS500")) {
 			text.append(tool).append(" M3\nG43 H").append(tool.charAt(1)).append(" Z25.\n");
 			for (int hole = 0; hole < holes; hole++) {
-				text.append(tool.charAt(1) == '2' ? drill : tap).append(String.format(Locale.ROOT, " X%d. Y%d.%n", hole % 10 * 30, hole / 10 * 30));
+				text.append(tool.charAt(1) == '2' ? drill : tap)
+						.append(String.format(Locale.ROOT, " X%d. Y%d.%n", hole % 10 * 30, hole / 10 * 30));
 			}
 			text.append("G80\n");
 		}
@@ -128,6 +139,7 @@ class CycleAtEveryHoleTest {
 	}
 
 	private static CheckResult check(String text) {
-		return Checker.check(new ProgramFile("A.NC", ProgramText.of(text)), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(), RuleSettings.DEFAULT);
+		return Checker.check(new ProgramFile("A.NC", ProgramText.of(text)), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(),
+				RuleSettings.DEFAULT);
 	}
 }

@@ -22,8 +22,8 @@ import truelead.checker.rule.RuleSettings;
 import truelead.grammar.ProgramText;
 
 /**
- * What a digit typed into an open program costs does not grow with the program: a question that makes a set of all places, or asks all operations, is found here.
- * Counted in bytes allocated, which is the same on every machine, where a time is not.
+ * What a digit typed into an open program costs does not grow with the program: a question that makes a set of all places, or asks all
+ * operations, is found here. Counted in bytes allocated, which is the same on every machine, where a time is not.
  */
 class EditCostTest {
 
@@ -37,9 +37,13 @@ class EditCostTest {
 
 	private enum Kind {
 		DRILLED(EditCostTest::drilled), ROWS(EditCostTest::rows), CYCLES(EditCostTest::cycles), MILLED(EditCostTest::milled),
-		THREADS(EditCostTest::threads), TAP_NEVER_TAPS(EditCostTest::tapNeverTaps, "no-thread-made"), DRILL_TOO_BIG(EditCostTest::drillTooBig, "drill-too-big"), DRILL_TOO_SHALLOW(EditCostTest::drillTooShallow, "drill-too-shallow"),
-		FEED_LEFT_OVER(EditCostTest::feedLeftOver, "feed-missing"), SPINDLE_STANDS(EditCostTest::spindleStands, "spindle-not-turning"), CYCLE_LEFT_ON(EditCostTest::cycleLeftOn, "cycle-left-on"), HOLES_MISSING(EditCostTest::holesMissing, "hole-missing"),
-		HOLE_SKIPPED(EditCostTest::holeSkipped, "hole-skipped"), COUNT_DIFFERS(EditCostTest::countDiffers, "count-differs"), TAP_FED_OUT(EditCostTest::tapFedOut, "tap-in-drilling-cycle"), UNIT_UNSTATED(EditCostTest::unitUnstated, "unit-unstated");
+		THREADS(EditCostTest::threads), TAP_NEVER_TAPS(EditCostTest::tapNeverTaps, "no-thread-made"),
+				DRILL_TOO_BIG(EditCostTest::drillTooBig, "drill-too-big"), DRILL_TOO_SHALLOW(EditCostTest::drillTooShallow,
+						"drill-too-shallow"),
+		FEED_LEFT_OVER(EditCostTest::feedLeftOver, "feed-missing"), SPINDLE_STANDS(EditCostTest::spindleStands, "spindle-not-turning"),
+				CYCLE_LEFT_ON(EditCostTest::cycleLeftOn, "cycle-left-on"), HOLES_MISSING(EditCostTest::holesMissing, "hole-missing"),
+		HOLE_SKIPPED(EditCostTest::holeSkipped, "hole-skipped"), COUNT_DIFFERS(EditCostTest::countDiffers, "count-differs"),
+				TAP_FED_OUT(EditCostTest::tapFedOut, "tap-in-drilling-cycle"), UNIT_UNSTATED(EditCostTest::unitUnstated, "unit-unstated");
 
 		private final IntFunction<String> program;
 		/** What is found in it and stands through the edits. */
@@ -59,7 +63,10 @@ class EditCostTest {
 		assertThat((double) many / few).as("%d bytes an edit with %d holes, %d with %d", few, FEW, many, MANY).isLessThan(GROWN);
 	}
 
-	/** A slip that has all of the program judged anew is a slip that stops the person who types it, and so is a rule that breaks where it sees a part of the program alone. */
+	/**
+	 * A slip that has all of the program judged anew is a slip that stops the person who types it, and so is a rule that breaks where it
+	 * sees a part of the program alone.
+	 */
 	@ParameterizedTest
 	@EnumSource
 	void noDigitHasAllJudgedAnew(Kind kind) {
@@ -78,7 +85,8 @@ class EditCostTest {
 			check(open, typed);
 			long cost = allocated() - before;
 			check(open, text);
-			String[] lines = IntStream.range(0, text.lineCount()).filter(line -> !text.line(line).equals(typed.line(line))).mapToObj(typed::line).toArray(String[]::new);
+			String[] lines = IntStream.range(0, text.lineCount()).filter(line -> !text.line(line).equals(typed.line(line)))
+					.mapToObj(typed::line).toArray(String[]::new);
 			assertThat((double) cost / all).as("%d bytes of %d for %s", cost, all, Arrays.toString(lines)).isLessThan(0.5);
 		}
 	}
@@ -116,10 +124,12 @@ class EditCostTest {
 		while (true) {
 			int line = random.nextInt(text.lineCount());
 			String words = text.line(line);
-			int[] digits = IntStream.range(0, words.length()).filter(at -> Character.isDigit(words.charAt(at)) && meant.test(words, at)).toArray();
+			int[] digits = IntStream.range(0, words.length()).filter(at -> Character.isDigit(words.charAt(at))
+					&& meant.test(words, at)).toArray();
 			if (digits.length > 0) {
 				int digit = digits[random.nextInt(digits.length)];
-				return text.edit(text.lineStart(line) + digit, 1, Integer.toString((words.charAt(digit) - '0' + 1 + random.nextInt(9)) % 10));
+				return text.edit(text.lineStart(line) + digit, 1,
+						Integer.toString((words.charAt(digit) - '0' + 1 + random.nextInt(9)) % 10));
 			}
 		}
 	}
@@ -136,7 +146,8 @@ class EditCostTest {
 		while (letter >= 0 && !Character.isLetter(words.charAt(letter))) {
 			letter--;
 		}
-		boolean last = digit + 1 == words.length() || "0123456789.".indexOf(words.charAt(digit + 1)) < 0 || words.charAt(digit + 1) == '.' && words.startsWith(" ", digit + 2);
+		boolean last = digit + 1 == words.length() || "0123456789.".indexOf(words.charAt(digit + 1)) < 0 || words.charAt(digit + 1) == '.'
+				&& words.startsWith(" ", digit + 2);
 		return last && words.indexOf('(') < 0 && letter >= 0 && "XYZIJRFS".indexOf(words.charAt(letter)) >= 0;
 	}
 
@@ -154,7 +165,8 @@ class EditCostTest {
 		for (String cycle : List.of("T2 M6 (DRILL 5.0)\nG81 Z-18. R2. F400.", "T3 M6 (M6X1 TAP)\nG84 Z-12. R4. F500.")) {
 			text.append(cycle, 0, cycle.indexOf('\n')).append("\nS500 M3\nG43 H").append(cycle.charAt(1)).append(" Z25.\n");
 			for (int hole = 0; hole < holes; hole++) {
-				text.append(cycle.substring(cycle.indexOf('\n') + 1)).append(" X").append(x(hole)).append(". Y").append(y(hole)).append(".\n");
+				text.append(cycle.substring(cycle.indexOf('\n') + 1)).append(" X").append(x(hole)).append(". Y").append(y(hole))
+						.append(".\n");
 			}
 			text.append("G80\n");
 		}
@@ -197,24 +209,29 @@ class EditCostTest {
 
 	/** Rows, and behind them three holes for M8 with the drill of M10. */
 	private static String drillTooBig(int holes) {
-		return rows(holes, three("T8 M6 (DRILL 8.5)\nS2000 M3", "G81 Z-20. R2. F300.", 0, 15, 30) + three("T9 M6 (M8X1.25 TAP)\nS400 M3", "G84 Z-14. R4. F500.", 0, 15, 30));
+		return rows(holes, three("T8 M6 (DRILL 8.5)\nS2000 M3", "G81 Z-20. R2. F300.", 0, 15, 30) + three("T9 M6 (M8X1.25 TAP)\nS400 M3",
+				"G84 Z-14. R4. F500.", 0, 15, 30));
 	}
 
 	private static String drillTooShallow(int holes) {
-		return rows(holes, three("T8 M6 (DRILL 6.8)\nS2000 M3", "G81 Z-12. R2. F300.", 0, 15, 30) + three("T9 M6 (M8X1.25 TAP)\nS400 M3", "G84 Z-14. R4. F500.", 0, 15, 30));
+		return rows(holes, three("T8 M6 (DRILL 6.8)\nS2000 M3", "G81 Z-12. R2. F300.", 0, 15, 30) + three("T9 M6 (M8X1.25 TAP)\nS400 M3",
+				"G84 Z-14. R4. F500.", 0, 15, 30));
 	}
 
 	/** The tap's F is left out, that of the drill is in force. */
 	private static String feedLeftOver(int holes) {
-		return rows(holes, three("T8 M6 (DRILL 6.8)\nS2000 M3", "G81 Z-20. R2. F300.", 0, 15, 30) + three("T9 M6 (M8X1.25 TAP)\nS400 M3", "G84 Z-14. R4.", 0, 15, 30));
+		return rows(holes, three("T8 M6 (DRILL 6.8)\nS2000 M3", "G81 Z-20. R2. F300.", 0, 15, 30) + three("T9 M6 (M8X1.25 TAP)\nS400 M3",
+				"G84 Z-14. R4.", 0, 15, 30));
 	}
 
 	private static String spindleStands(int holes) {
-		return rows(holes, three("T8 M6 (DRILL 6.8)\nS2000 M3", "G81 Z-20. R2. F300.", 0, 15, 30) + three("T9 M6 (M8X1.25 TAP)\nM5 S400", "G84 Z-14. R4. F500.", 0, 15, 30));
+		return rows(holes, three("T8 M6 (DRILL 6.8)\nS2000 M3", "G81 Z-20. R2. F300.", 0, 15, 30) + three("T9 M6 (M8X1.25 TAP)\nM5 S400",
+				"G84 Z-14. R4. F500.", 0, 15, 30));
 	}
 
 	private static String cycleLeftOn(int holes) {
-		return rows(holes, three("T8 M6 (DRILL 6.8)\nS2000 M3", "G81 Z-20. R2. F300.", 0, 15, 30) + three("T9 M6 (M8X1.25 TAP)\nS400 M3", "G84 Z-14. R4. F500.", 0, 15, 30).replace("G80\n", ""));
+		return rows(holes, three("T8 M6 (DRILL 6.8)\nS2000 M3", "G81 Z-20. R2. F300.", 0, 15, 30) + three("T9 M6 (M8X1.25 TAP)\nS400 M3",
+				"G84 Z-14. R4. F500.", 0, 15, 30).replace("G80\n", ""));
 	}
 
 	/** Three threads where nothing is drilled, of the size that all others have too. */
@@ -224,18 +241,20 @@ class EditCostTest {
 
 	/** Three holes are drilled, and two of them threaded. */
 	private static String holeSkipped(int holes) {
-		return rows(holes, three("T2 M6 (DRILL 5.0)\nS2000 M3", "G81 Z-18. R2. F400.", 0, 15, 30) + three("T3 M6 (M6X1 TAP)\nS500 M3", "G84 Z-12. R4. F500.", 0, 15));
+		return rows(holes, three("T2 M6 (DRILL 5.0)\nS2000 M3", "G81 Z-18. R2. F400.", 0, 15, 30) + three("T3 M6 (M6X1 TAP)\nS500 M3",
+				"G84 Z-12. R4. F500.", 0, 15));
 	}
 
 	/** The title counts the threads of another size, which are three. */
 	private static String countDiffers(int holes) {
-		return rows(holes, three("T8 M6 (DRILL 6.8)\nS2000 M3", "G81 Z-20. R2. F300.", 0, 15, 30) + three("T9 M6 (M8X1.25 TAP)\nS400 M3", "G84 Z-14. R4. F500.", 0, 15, 30))
-				.replace("(COVER)", "(COVER 4X M8)");
+		return rows(holes, three("T8 M6 (DRILL 6.8)\nS2000 M3", "G81 Z-20. R2. F300.", 0, 15, 30) + three("T9 M6 (M8X1.25 TAP)\nS400 M3",
+				"G84 Z-14. R4. F500.", 0, 15, 30)).replace("(COVER)", "(COVER 4X M8)");
 	}
 
 	/** A tap in a boring cycle that feeds out: for a self-reversing head where no other tap has a tapping cycle. */
 	private static String tapFedOut(int holes) {
-		return rows(holes, three("T8 M6 (DRILL 6.8)\nS2000 M3", "G81 Z-20. R2. F300.", 0, 15, 30) + three("T9 M6 (M8X1.25 TAP)\nS400 M3", "G85 Z-14. R4. F490.", 0, 15, 30));
+		return rows(holes, three("T8 M6 (DRILL 6.8)\nS2000 M3", "G81 Z-20. R2. F300.", 0, 15, 30) + three("T9 M6 (M8X1.25 TAP)\nS400 M3",
+				"G85 Z-14. R4. F490.", 0, 15, 30));
 	}
 
 	private static String unitUnstated(int holes) {
@@ -249,7 +268,8 @@ class EditCostTest {
 
 	/** A cycle at some places aside of the rows. */
 	private static String three(String tool, String cycle, int... places) {
-		StringBuilder text = new StringBuilder(tool).append("\nG43 H").append(tool.charAt(1)).append(" Z25.\n").append(cycle).append(" L0\n");
+		StringBuilder text = new StringBuilder(tool).append("\nG43 H").append(tool.charAt(1)).append(" Z25.\n").append(cycle)
+				.append(" L0\n");
 		IntStream.of(places).forEach(x -> text.append("X").append(x).append(". Y-90.\n"));
 		return text.append("G80\n").toString();
 	}
@@ -259,7 +279,8 @@ class EditCostTest {
 		for (int thread = first; thread < first + threads; thread++) {
 			int x = x(thread);
 			int y = y(thread);
-			text.append(String.format(Locale.ROOT, "G0 X%d. Y%d.\nG1 Z-12.75 F800.\nG41 D4 X%d.\nG3 X%d. Y%d. Z-12. I1.5 J0. F150.\n", x, y, x + 1, x + 4, y));
+			text.append(String.format(Locale.ROOT, "G0 X%d. Y%d.\nG1 Z-12.75 F800.\nG41 D4 X%d.\nG3 X%d. Y%d. Z-12. I1.5 J0. F150.\n", x, y,
+					x + 1, x + 4, y));
 			for (int turn = 1; turn < 9; turn++) {
 				text.append(String.format(Locale.ROOT, "G3 X%d. Y%d. Z%.3f I-4. J0.\n", x + 4, y, -12 + 1.5 * turn));
 			}

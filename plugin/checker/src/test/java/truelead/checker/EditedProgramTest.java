@@ -28,8 +28,9 @@ import truelead.grammar.ProgramText;
 /** A program that is being edited is checked with what was known of it before; the answer is always that of a check from scratch. */
 class EditedProgramTest {
 
-	private static final String[] TYPED = {"X1.5", "Z-3.", " ", "\n", "G91\n", "G0 Z5.\n", "G80\n", "F77.", "(M6X1 TAP)", "G20\n", "G84 X3. Y3. Z-9. R2. F500.\n", "M98 P9\n",
-			"#1=2\n", "X#1", "G16\n", "7", ".", "-", "M30\n", "O5\n", "%\n", "/", "(", "G3 X2. Y2. I1. J0\n"};
+	private static final String[] TYPED = {"X1.5", "Z-3.", " ", "\n", "G91\n", "G0 Z5.\n", "G80\n", "F77.", "(M6X1 TAP)", "G20\n",
+			"G84 X3. Y3. Z-9. R2. F500.\n", "M98 P9\n", "#1=2\n", "X#1", "G16\n", "7", ".", "-", "M30\n", "O5\n", "%\n", "/", "(",
+			"G3 X2. Y2. I1. J0\n"};
 
 	@Property(tries = 8)
 	void theAnswerIsThatOfACheckFromScratch(@ForAll Random random) {
@@ -83,7 +84,8 @@ class EditedProgramTest {
 			for (int edit = 0; edit < 700; edit++) {
 				CheckResult known = check(open, text);
 				if (random.nextInt(20) == 0) {
-					assertThat(differences(answer(known), answer(ProgramText.of(text.toString())))).as("seed %d, edit %d", seed, edit).isEmpty();
+					assertThat(differences(answer(known), answer(ProgramText.of(text.toString()))))
+							.as("seed %d, edit %d", seed, edit).isEmpty();
 				}
 				String now = text.toString();
 				text = text.changedTo(now.equals(right) || random.nextInt(8) == 0 ? ShopPrograms.retyped(now, random) : right);
@@ -101,7 +103,8 @@ class EditedProgramTest {
 	/** The same of programs with slips whose findings stand while other parts are edited: {@code -Dedits.faulty=300} takes some minutes. */
 	@Test
 	void anOpenProgramWithSlipsIsAnsweredAsOneNeverSeenBefore() {
-		assertThat(open(Integer.getInteger("edits.faulty", 60), FaultyPrograms::of, FaultyPrograms::edited)).containsAll(FaultyPrograms.rules());
+		assertThat(open(Integer.getInteger("edits.faulty", 60), FaultyPrograms::of, FaultyPrograms::edited))
+				.containsAll(FaultyPrograms.rules());
 	}
 
 	/** How a text is edited next, that of the program as it was first being at hand. */
@@ -121,7 +124,8 @@ class EditedProgramTest {
 			for (int edit = 0; edit < 25; edit++) {
 				CheckResult known = check(open, text);
 				known.findings().forEach(finding -> found.add(finding.rule()));
-				assertThat(differences(answer(known), answer(ProgramText.of(text.toString())))).as("seed %d, edit %d", seed, edit).isEmpty();
+				assertThat(differences(answer(known), answer(ProgramText.of(text.toString()))))
+						.as("seed %d, edit %d", seed, edit).isEmpty();
 				text = text.changedTo(typing.edited(text.toString(), right, random));
 			}
 		}
@@ -148,29 +152,34 @@ class EditedProgramTest {
 
 	/** What a check from scratch says, written out. */
 	private static String answer(ProgramText text) {
-		return answer(Checker.check(new ProgramFile("A.NC", text), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(), RuleSettings.DEFAULT));
+		return answer(Checker.check(new ProgramFile("A.NC", text), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(),
+				RuleSettings.DEFAULT));
 	}
 
 	private static String answer(CheckResult result) {
 		List<String> lines = new ArrayList<>();
-		result.findings().forEach(f -> lines.add(f.rule() + " " + f.severity() + " " + at(f.at()) + " op " + f.operation() + " " + f.message() + f.accepted()
-				+ f.related().stream().map(r -> at(r.at()) + r.what()).toList()
-				+ f.fixes().stream().map(x -> x.title() + x.safe() + x.why() + x.edits().stream().map(e -> at(e.at()) + e.text()).toList()).toList()
-				+ f.evidence().stream().map(e -> e.name() + e.value() + e.origin() + e.at().map(EditedProgramTest::at)).toList()));
+		result.findings().forEach(f -> lines.add(f.rule() + " " + f.severity() + " " + at(f.at()) + " op " + f.operation() + " "
+				+ f.message() + f.accepted() + f.related().stream().map(r -> at(r.at()) + r.what()).toList()
+				+ f.fixes().stream().map(x -> x.title() + x.safe() + x.why() + x.edits().stream().map(e -> at(e.at()) + e.text()).toList())
+				.toList() + f.evidence().stream().map(e -> e.name() + e.value() + e.origin()
+						+ e.at().map(EditedProgramTest::at)).toList()));
 		for (Hole hole : result.work().holes()) {
-			lines.add("hole " + hole.place() + " " + hole.cuts().stream().map(cut -> cut.kind() + " " + cut.block().line() + " " + cut.tip() + " " + cut.tool().name()).toList());
+			lines.add("hole " + hole.place() + " " + hole.cuts().stream().map(cut -> cut.kind() + " " + cut.block().line() + " " + cut.tip()
+					+ " " + cut.tool().name()).toList());
 		}
 		for (Tapping tapping : result.work().tappings()) {
-			lines.add("tapping " + tapping.index() + " " + tapping.block().line() + " " + tapping.strokes().size() + " " + tapping.strays().size() + " "
-					+ tapping.holes().stream().map(Hole::place).toList() + tapping.wanted() + tapping.leftOn().size());
+			lines.add("tapping " + tapping.index() + " " + tapping.block().line() + " " + tapping.strokes().size() + " "
+					+ tapping.strays().size() + " " + tapping.holes().stream().map(Hole::place).toList() + tapping.wanted()
+					+ tapping.leftOn().size());
 		}
 		result.work().threadMillings().forEach(milling -> lines.add("thread milling " + milling.index() + " " + milling.block().line() + " "
-				+ milling.holes().stream().map(Hole::place).toList() + milling.wanted() + passes(milling.passes()) + passes(milling.firstPasses()) + passes(milling.allFinishing())
-				+ milling.cutAtOnce().size()));
+				+ milling.holes().stream().map(Hole::place).toList() + milling.wanted() + passes(milling.passes())
+				+ passes(milling.firstPasses()) + passes(milling.allFinishing()) + milling.cutAtOnce().size()));
 		result.work().tools().forEach(tool -> lines.add("tool " + tool.index() + " " + tool.name() + " " + tool.summary() + tool.facts()));
 		result.work().unthreaded().forEach(hole -> lines.add("unthreaded " + hole.place()));
 		result.work().trouble().notFollowed().forEach(lost -> lines.add("lost " + lost.why().words()));
-		result.work().trouble().problems().forEach(problem -> lines.add("problem " + problem.at().line() + problem.at().span() + problem.message()));
+		result.work().trouble().problems().forEach(problem -> lines.add("problem " + problem.at().line() + problem.at().span()
+				+ problem.message()));
 		result.work().trouble().openArcs().forEach(arc -> lines.add("open arc " + arc.block().line()));
 		result.work().course().compensation().forEach(change -> lines.add("compensation " + change.step().block().line() + change.after()));
 		result.work().course().events().forEach(event -> lines.add("event " + event.event().block().line() + event.event().kind()));
@@ -200,8 +209,10 @@ class EditedProgramTest {
 			x += random.nextDouble() - 0.4;
 			switch (random.nextInt(120)) {
 				case 0 -> text.append(String.format(Locale.ROOT, "G0 Z5.\nG0 X%.3f Y%.3f\nG1 Z-2. F300.\n", x, x + 1));
-				case 1 -> text.append(String.format(Locale.ROOT, "G0 X%.3f Y0 Z5.\nG1 Z-6.\nG3 I-5. Z-5. F100.\nG3 I-5. Z-4.\nG0 Z5.\nG1\n", x));
-				default -> text.append(String.format(Locale.ROOT, i % 3 == 0 ? "X%.3f Y%.3f\n" : i % 3 == 1 ? "Y%.3f Z-%.3f\n" : i % 50 == 2 ? "X%.3f F%.0f\n" : "X%.3f\n", x, random.nextDouble()));
+				case 1 -> text.append(String.format(Locale.ROOT, "G0 X%.3f Y0 Z5.\nG1 Z-6.\nG3 I-5. Z-5. F100.\nG3 I-5. Z-4.\nG0 Z5.\nG1\n",
+						x));
+				default -> text.append(String.format(Locale.ROOT, i % 3 == 0 ? "X%.3f Y%.3f\n" : i % 3 == 1 ? "Y%.3f Z-%.3f\n" : i % 50 == 2
+						? "X%.3f F%.0f\n" : "X%.3f\n", x, random.nextDouble()));
 			}
 		}
 		text.append("G0 Z20.\nT2 M6 (DRILL 5.0)\nS2000 M3\nG43 H2 Z20.\nG81 X5. Y5. Z-15. R2. F200.\nX25.\nX45.\nG80\n");

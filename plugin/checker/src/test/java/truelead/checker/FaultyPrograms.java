@@ -5,14 +5,15 @@ import java.util.Locale;
 import java.util.Random;
 
 /**
- * Programs of parts far from each other, by seeds, some of which have a slip that a programmer has before him while he types: what is found of it stands through edits of
- * the other parts, though it may depend on these.
+ * Programs of parts far from each other, by seeds, some of which have a slip that a programmer has before him while he types: what is found
+ * of it stands through edits of the other parts, though it may depend on these.
  */
 final class FaultyPrograms {
 
 	/** A thread with its drill, by diameter, pitch and speed; its feed is the pitch times the speed. */
 	private enum Size {
-		M5("M5X0.8", "4.2", "320.", "4.6", 400), M6("M6X1", "5.0", "500.", "5.5", 500), M8("M8X1.25", "6.8", "500.", "6.0", 400), M10("M10X1.5", "8.5", "450.", "9.2", 300);
+		M5("M5X0.8", "4.2", "320.", "4.6", 400), M6("M6X1", "5.0", "500.", "5.5", 500), M8("M8X1.25", "6.8", "500.", "6.0", 400),
+				M10("M10X1.5", "8.5", "450.", "9.2", 300);
 
 		private final String thread;
 		private final String drill;
@@ -31,9 +32,10 @@ final class FaultyPrograms {
 
 	/** What may be wrong with a part. */
 	private enum Slip {
-		NOTHING, WRONG_DRILL, OTHERS_DRILL, SHALLOW, NO_FEED, NO_SPEED, SPINDLE_STANDS, NO_CANCEL, HOLE_MISSING, ALL_MISSING, HOLE_LEFT, SEVERAL_LEFT, PER_TURN, OTHER_MODE, OTHER_OFFSET,
-		NO_LENGTH_OFFSET, IDLE_DRILL, DRILLING_CYCLE, FEED_OUT_CYCLE, OTHER_PLANE, TURNED_OVER, FIRST_PLACE_LEFT_OUT, PLAIN_HOLES, TWICE, SWAPPED_TOOLS
-	}
+		NOTHING, WRONG_DRILL, OTHERS_DRILL, SHALLOW, NO_FEED, NO_SPEED, SPINDLE_STANDS, NO_CANCEL, HOLE_MISSING, ALL_MISSING, HOLE_LEFT,
+				SEVERAL_LEFT, PER_TURN, OTHER_MODE, OTHER_OFFSET,
+		NO_LENGTH_OFFSET, IDLE_DRILL, DRILLING_CYCLE, FEED_OUT_CYCLE, OTHER_PLANE, TURNED_OVER, FIRST_PLACE_LEFT_OUT, PLAIN_HOLES, TWICE,
+				SWAPPED_TOOLS }
 
 	/** Most of the faults of a program are alike: they are what is counted and compared with each other. */
 	private static final int ALIKE = 3;
@@ -48,13 +50,15 @@ final class FaultyPrograms {
 	/** A program. */
 	static String of(Random random) {
 		FaultyPrograms program = new FaultyPrograms(random);
-		program.line("O100 (PLATE%s)", program.oneIn(3) ? ", " + (4 + random.nextInt(20)) + "X M6" + (program.oneIn(2) ? " 12 DEEP" : "") : "");
+		program.line("O100 (PLATE%s)", program.oneIn(3) ? ", " + (4 + random.nextInt(20)) + "X M6" + (program.oneIn(2)
+				? " 12 DEEP" : "") : "");
 		program.line("%sG90 G17 G40 G49 G80%s", program.oneIn(3) ? "" : "G21 ", program.oneIn(2) ? " G94" : "");
 		int parts = 4 + random.nextInt(10);
 		Slip often = program.slip();
 		boolean oneThread = program.oneIn(2);
 		for (int part = 0; part < parts; part++) {
-			program.part(part * 80, oneThread ? Size.M6 : Size.values()[random.nextInt(Size.values().length)], program.oneIn(2) ? Slip.NOTHING : program.oneIn(ALIKE) ? program.slip() : often);
+			program.part(part * 80, oneThread ? Size.M6 : Size.values()[random.nextInt(Size.values().length)], program.oneIn(2)
+					? Slip.NOTHING : program.oneIn(ALIKE) ? program.slip() : often);
 		}
 		program.line("M30");
 		return program.text.toString();
@@ -73,7 +77,8 @@ final class FaultyPrograms {
 			if (slip == Slip.IDLE_DRILL) {
 				line("G0 X0. Y%d.\nZ2.", y);
 			} else {
-				cycle(slip == Slip.SHALLOW ? "G81 Z-11. R2. F400." : oneIn(4) ? "G83 Z-18. R2. Q3. F200." : "G81 Z-18. R2. F400.", y, slip == Slip.HOLE_MISSING ? 1 : 0, holes);
+				cycle(slip == Slip.SHALLOW ? "G81 Z-11. R2. F400." : oneIn(4) ? "G83 Z-18. R2. Q3. F200." : "G81 Z-18. R2. F400.", y,
+						slip == Slip.HOLE_MISSING ? 1 : 0, holes);
 				line("G80");
 			}
 		}
@@ -83,7 +88,8 @@ final class FaultyPrograms {
 			line("G80");
 		}
 		line(slip == Slip.OTHER_PLANE ? "G18" : "");
-		tool(3, size.thread + " TAP", size.speed, slip == Slip.NO_LENGTH_OFFSET, slip == Slip.NO_SPEED, slip == Slip.SPINDLE_STANDS || slip == Slip.FIRST_PLACE_LEFT_OUT);
+		tool(3, size.thread + " TAP", size.speed, slip == Slip.NO_LENGTH_OFFSET, slip == Slip.NO_SPEED, slip == Slip.SPINDLE_STANDS
+				|| slip == Slip.FIRST_PLACE_LEFT_OUT);
 		line(slip == Slip.OTHER_OFFSET ? "G55" : slip == Slip.TURNED_OVER ? "G0 A180." : slip == Slip.PER_TURN ? "G95" : "");
 		String code = slip == Slip.DRILLING_CYCLE ? "G81" : slip == Slip.FEED_OUT_CYCLE ? "G85" : "G84";
 		String feed = slip == Slip.NO_FEED ? "" : slip == Slip.OTHER_MODE ? " F1." : slip == Slip.PER_TURN ? " F1." : " F" + size.feed;
@@ -93,7 +99,8 @@ final class FaultyPrograms {
 			cycle(code + " Z-12. R4." + feed, y, slip == Slip.HOLE_LEFT ? 1 : slip == Slip.SEVERAL_LEFT ? 2 : 0, holes);
 		}
 		line(slip == Slip.TWICE ? "X15. Y%d." : slip == Slip.NO_CANCEL ? "" : "G80", y);
-		line(slip == Slip.OTHER_OFFSET && !oneIn(3) ? "G54" : slip == Slip.TURNED_OVER ? "G0 A0." : slip == Slip.PER_TURN && oneIn(2) ? "G94" : slip == Slip.OTHER_PLANE ? "G17" : "");
+		line(slip == Slip.OTHER_OFFSET && !oneIn(3) ? "G54" : slip == Slip.TURNED_OVER ? "G0 A0." : slip == Slip.PER_TURN && oneIn(2)
+				? "G94" : slip == Slip.OTHER_PLANE ? "G17" : "");
 		if (slip == Slip.SWAPPED_TOOLS) {
 			tool(8, "M8 TAP", 900, false, false, false);
 			cycle("G81 Z-18. R2. F400.", y + 40, 0, holes);
@@ -130,12 +137,14 @@ final class FaultyPrograms {
 
 	/** The text with a digit typed anew or taken back, and now and then something else. */
 	static String edited(String before, String right, Random random) {
-		return random.nextInt(12) == 0 ? ShopPrograms.edited(before, random) : before.equals(right) || random.nextInt(5) == 0 ? ShopPrograms.retyped(before, random) : right;
+		return random.nextInt(12) == 0 ? ShopPrograms.edited(before, random) : before.equals(right) || random.nextInt(5) == 0
+				? ShopPrograms.retyped(before, random) : right;
 	}
 
 	/** Rules that the slips of some dozens of programs are found by, so that a test may see that it has had them. */
 	static List<String> rules() {
-		return List.of("drill-too-big", "drill-too-small", "drill-too-shallow", "feed-missing", "spindle-not-turning", "cycle-left-on", "hole-missing", "hole-skipped", "feed-in-wrong-mode",
-				"length-offset-missing", "tap-in-drilling-cycle", "plane-wrong", "unit-unstated", "count-differs");
+		return List.of("drill-too-big", "drill-too-small", "drill-too-shallow", "feed-missing", "spindle-not-turning", "cycle-left-on",
+				"hole-missing", "hole-skipped", "feed-in-wrong-mode", "length-offset-missing", "tap-in-drilling-cycle", "plane-wrong",
+				"unit-unstated", "count-differs");
 	}
 }

@@ -12,7 +12,10 @@ import truelead.checker.program.ProgramFolder;
 import truelead.checker.rule.RuleSettings;
 import truelead.grammar.ProgramText;
 
-/** One thing written thousands of times is followed to its end, at a cost for each that does not grow with their number: where it does, these tests take minutes. */
+/**
+ * One thing written thousands of times is followed to its end, at a cost for each that does not grow with their number: where it does,
+ * these tests take minutes.
+ */
 class RepeatedTest {
 
 	private static final int MANY = 5_000;
@@ -25,7 +28,8 @@ class RepeatedTest {
 		for (int i = 0; i < MANY; i++) {
 			text.append(one.apply(i)).append('\n');
 		}
-		return Checker.check(new ProgramFile("A.NC", ProgramText.of(text.append(tail).toString())), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(), RuleSettings.DEFAULT);
+		return Checker.check(new ProgramFile("A.NC", ProgramText.of(text.append(tail).toString())), ProgramFolder.EMPTY, Job.EMPTY,
+				MachineProfile.generic(), RuleSettings.DEFAULT);
 	}
 
 	private static String grid(int i) {
@@ -65,13 +69,15 @@ class RepeatedTest {
 
 	@Test
 	void notesAtEachOperation() {
-		CheckResult result = check(HEAD + TAP, i -> String.format(Locale.ROOT, "(SURFACE: Z%d)\nG84 ", i % 20) + grid(i) + " Z-10. R4. F500.\nG80", "M30\n");
+		CheckResult result = check(HEAD + TAP, i -> String.format(Locale.ROOT, "(SURFACE: Z%d)\nG84 ", i % 20) + grid(i)
+				+ " Z-10. R4. F500.\nG80", "M30\n");
 		assertThat(result.work().operations().get(MANY - 1).wanted().surface().value()).isEqualTo((MANY - 1) % 20);
 	}
 
 	@Test
 	void calloutsAtEachOperation() {
-		CheckResult result = check(HEAD + TAP, i -> String.format(Locale.ROOT, "(M%d TAP, 4X)\nG84 ", i % 20 + 3) + grid(i) + " Z-10. R4. F500.\nG80", "M30\n");
+		CheckResult result = check(HEAD + TAP, i -> String.format(Locale.ROOT, "(M%d TAP, 4X)\nG84 ", i % 20 + 3) + grid(i)
+				+ " Z-10. R4. F500.\nG80", "M30\n");
 		assertThat(result.operations()).isEqualTo(MANY);
 	}
 
@@ -81,7 +87,8 @@ class RepeatedTest {
 		for (int i = 1; i < MANY / 2; i++) {
 			threaded.append(String.format(Locale.ROOT, "X%d. Y%d.%n", i * 2 % 100, i * 2 / 100));
 		}
-		CheckResult result = check(HEAD + "T2 M6 (DRILL 58)\nS100 M3\nG81 X0 Y0 Z-80. R2. F60.\n", i -> String.format(Locale.ROOT, "X%d. Y%d.", i % 100, i / 100), threaded + "G80\nM30\n");
+		CheckResult result = check(HEAD + "T2 M6 (DRILL 58)\nS100 M3\nG81 X0 Y0 Z-80. R2. F60.\n",
+				i -> String.format(Locale.ROOT, "X%d. Y%d.", i % 100, i / 100), threaded + "G80\nM30\n");
 		assertThat(result.work().unthreaded()).hasSize(MANY / 2);
 	}
 
@@ -92,6 +99,7 @@ class RepeatedTest {
 			taps.append("G84 ").append(grid(i)).append(" Z-10. R4. F").append(700 + i).append(".\n");
 		}
 		CheckResult result = check("O1\n", i -> "(ALLOW: feed-off-pitch, REASON " + i + ")", "G21 G90\n" + DRILL + taps + "G80\nM30\n");
-		assertThat(result.findings()).filteredOn(finding -> finding.rule().equals("feed-off-pitch")).isNotEmpty().allMatch(finding -> finding.accepted().isPresent());
+		assertThat(result.findings()).filteredOn(finding -> finding.rule().equals("feed-off-pitch")).isNotEmpty()
+				.allMatch(finding -> finding.accepted().isPresent());
 	}
 }

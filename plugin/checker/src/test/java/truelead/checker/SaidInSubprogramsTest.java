@@ -39,7 +39,9 @@ class SaidInSubprogramsTest {
 			M99
 			""";
 
-	/** Two threads by one cutter, each under its callout; 18.5 and 28.5 are the tap holes of M20x1.5 and M30x1.5 (ISO 2306, from memory). */
+	/**
+	 * Two threads by one cutter, each under its callout; 18.5 and 28.5 are the tap holes of M20x1.5 and M30x1.5 (ISO 2306, from memory).
+	 */
 	private static final String CALLED = """
 			O1
 			G21 G90 G17 G40 G80

@@ -39,7 +39,8 @@ public final class Samples {
 
 	/** What is found in a program above information, on the generic milling profile. */
 	public static List<Finding> loud(String program) {
-		return findings(program.lines().toArray(String[]::new)).stream().filter(finding -> finding.severity() != Severity.INFORMATION).toList();
+		return findings(program.lines().toArray(String[]::new)).stream().filter(finding -> finding.severity() != Severity.INFORMATION)
+				.toList();
 	}
 
 	/** The same, each finding as its rule and its message. */

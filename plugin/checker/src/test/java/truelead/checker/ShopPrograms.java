@@ -4,12 +4,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 
-/** Programs of a few hundred blocks as shops write them, by seeds: holes, milled threads, surfaces between them, lathes, loops and calls; and edits of them. */
+/**
+ * Programs of a few hundred blocks as shops write them, by seeds: holes, milled threads, surfaces between them, lathes, loops and calls;
+ * and edits of them.
+ */
 final class ShopPrograms {
 
-	private static final String[] TYPED = {"X1.5", "Z-3.", " ", "\n", "G91\n", "G0 Z5.\n", "G80\n", "F77.", "(M6X1 TAP)", "G20\n", "G84 X3. Y3. Z-9. R2. F500.\n", "M98 P9\n",
-			"#1=2\n", "X#1", "G16\n", "7", ".", "-", "M30\n", "O5\n", "%\n", "/", "(", "G3 X2. Y2. I1. J0\n", "T3 M6\n", "M6\n", "G43 H2\n", "G55\n", "M8\n", "M29 S500\n", "G95\n",
-			"G99\n", "S600 M3\n", "M5\n", "(THREAD: M6X1-6H, DEPTH 12)\n", "(ALLOW: edge-not-broken, DEBURRED BY HAND)\n", "G68 X0 Y0 R30.\n", "M77\n", "G41 D4\n", "G40\n", "K3", "L0",
+	private static final String[] TYPED = {"X1.5", "Z-3.", " ", "\n", "G91\n", "G0 Z5.\n", "G80\n", "F77.", "(M6X1 TAP)", "G20\n",
+			"G84 X3. Y3. Z-9. R2. F500.\n", "M98 P9\n",
+			"#1=2\n", "X#1", "G16\n", "7", ".", "-", "M30\n", "O5\n", "%\n", "/", "(", "G3 X2. Y2. I1. J0\n", "T3 M6\n", "M6\n", "G43 H2\n",
+			"G55\n", "M8\n", "M29 S500\n", "G95\n",
+			"G99\n", "S600 M3\n", "M5\n", "(THREAD: M6X1-6H, DEPTH 12)\n", "(ALLOW: edge-not-broken, DEBURRED BY HAND)\n",
+			"G68 X0 Y0 R30.\n", "M77\n", "G41 D4\n", "G40\n", "K3", "L0",
 			"G18\n", "G17\n", "M1\n", "G54.1 P2\n", "G92 X0 Y0\n", "(4X M6)", "M0\n", "M0 (LOAD M6 TAP)\n", "M0 (FLIP)\n"};
 
 	private final Random random;
@@ -30,7 +36,10 @@ final class ShopPrograms {
 		return program.text.toString();
 	}
 
-	/** A program of some thousand blocks whose holes are all one tool's, or one tool's for each step, so that an edit is far from its changes. */
+	/**
+	 * A program of some thousand blocks whose holes are all one tool's, or one tool's for each step, so that an edit is far from its
+	 * changes.
+	 */
 	static String ofFewTools(Random random) {
 		ShopPrograms program = new ShopPrograms(random);
 		program.line("G21 G90 G17 G40 G49 G80");
@@ -42,7 +51,8 @@ final class ShopPrograms {
 			program.plateOfThreads(200 + random.nextInt(150));
 		} else {
 			int holes = 1100 + random.nextInt(1400);
-			program.plate(2, "DRILL 5.0", program.oneIn(2) ? "G81 X0. Y0. Z-18. R2. F400." : "G83 X0. Y0. Z-18. R2. Q3. F200.", holes, pitch);
+			program.plate(2, "DRILL 5.0", program.oneIn(2) ? "G81 X0. Y0. Z-18. R2. F400." : "G83 X0. Y0. Z-18. R2. Q3. F200.",
+					holes, pitch);
 			program.plate(3, "M6X1 TAP", program.oneIn(9) ? "G84 X0. Y0. Z-12. R4." : "G84 X0. Y0. Z-12. R4. F500.", holes, pitch);
 		}
 		if (program.oneIn(3)) {
@@ -52,7 +62,10 @@ final class ShopPrograms {
 		return program.text.toString();
 	}
 
-	/** A program of parts far from each other, each faced, drilled, tapped and thread milled by itself, so that an edit concerns its own part alone. */
+	/**
+	 * A program of parts far from each other, each faced, drilled, tapped and thread milled by itself, so that an edit concerns its own
+	 * part alone.
+	 */
 	static String ofManyParts(Random random) {
 		ShopPrograms program = new ShopPrograms(random);
 		program.line("G21 G90 G17 G40 G49 G80");
@@ -73,7 +86,10 @@ final class ShopPrograms {
 		return program.text.toString();
 	}
 
-	/** A program of some thousand blocks that mills threads, with all that goes with it now and then: drills, roughing, other radii and depths, a second callout. */
+	/**
+	 * A program of some thousand blocks that mills threads, with all that goes with it now and then: drills, roughing, other radii and
+	 * depths, a second callout.
+	 */
 	static String ofMilledThreads(Random random) {
 		ShopPrograms program = new ShopPrograms(random);
 		program.line("G21 G90 G17 G40 G49 G80%s", program.oneIn(2) ? " G94" : "");
@@ -94,7 +110,8 @@ final class ShopPrograms {
 			int at = random.nextInt(before.length());
 			int start = before.lastIndexOf('\n', at - 1) + 1;
 			char first = before.charAt(start);
-			boolean number = Character.isDigit(before.charAt(at)) && !Character.isDigit(before.charAt(at + 1)) && "GHDTMN".indexOf(address(before, at)) < 0;
+			boolean number = Character.isDigit(before.charAt(at)) && !Character.isDigit(before.charAt(at + 1))
+					&& "GHDTMN".indexOf(address(before, at)) < 0;
 			if (number && "GXYZS".indexOf(first) >= 0 && (first == 'G' || random.nextInt(4) == 0)) {
 				return before.substring(0, at) + random.nextInt(10) + before.substring(at + 1);
 			}
@@ -121,7 +138,8 @@ final class ShopPrograms {
 		for (int i = 1; i < holes; i++) {
 			String more = i % odd == 0 ? random.nextBoolean() ? " Z-11." : " R3." : "";
 			String said = more.isEmpty() ? again : again.replaceAll(" " + more.charAt(1) + "[-.0-9]+", "");
-			line(i % row != 0 && random.nextInt(3) == 0 ? "%4$sX%1$d.%3$s" : "%4$sX%d. Y%d.%s", i % row * pitch, i / row * pitch, more, said);
+			line(i % row != 0 && random.nextInt(3) == 0 ? "%4$sX%1$d.%3$s" : "%4$sX%d. Y%d.%s", i % row * pitch,
+					i / row * pitch, more, said);
 			if (oneIn(700)) {
 				line(oneIn(2) ? "M8" : "F%d.", 490 + random.nextInt(20));
 			}
@@ -129,7 +147,10 @@ final class ShopPrograms {
 		line("G80");
 	}
 
-	/** Threads milled by one tool: all at once or by a tool for each half, some of them roughed before, here and there one written otherwise. */
+	/**
+	 * Threads milled by one tool: all at once or by a tool for each half, some of them roughed before, here and there one written
+	 * otherwise.
+	 */
 	private void plateOfThreads(int threads) {
 		int pitch = oneIn(4) ? 22 : 30;
 		int row = 12 + random.nextInt(12);
@@ -192,7 +213,8 @@ final class ShopPrograms {
 		int chords = 12 * (1 + random.nextInt(6));
 		for (int i = 1; i <= chords / 2; i++) {
 			double turned = 2 * Math.PI * i / chords;
-			line("G1 X%.3f Y%.3f Z%.3f F150.", x + radius / 2 * (1 - Math.cos(turned)), y - radius / 2 * Math.sin(turned), -12.375 + 0.75 * i / chords);
+			line("G1 X%.3f Y%.3f Z%.3f F150.", x + radius / 2 * (1 - Math.cos(turned)), y - radius / 2 * Math.sin(turned),
+					-12.375 + 0.75 * i / chords);
 		}
 		for (int i = 1; i <= 2 * chords; i++) {
 			double turned = 2 * Math.PI * i / chords;
@@ -219,7 +241,8 @@ final class ShopPrograms {
 				while (!Character.isDigit(before.charAt(at))) {
 					at = (at + 1) % before.length();
 				}
-				now.replace(at, at + 1, random.nextInt(4) == 0 ? random.nextInt(10) + "" + random.nextInt(10) : Integer.toString(random.nextInt(10)));
+				now.replace(at, at + 1, random.nextInt(4) == 0 ? random.nextInt(10) + "" + random.nextInt(10)
+						: Integer.toString(random.nextInt(10)));
 			}
 		}
 		return now.length() == 0 ? "M30" : now.toString();
@@ -292,7 +315,8 @@ final class ShopPrograms {
 	}
 
 	private void tool(int number, String name, int speed) {
-		line(oneIn(3) ? "N%d T%d M6 (%s)" : "N%d T%d M6%s", 100 + number, number, oneIn(2) ? name.isEmpty() ? "" : " (" + name + ")" : "(" + name + ")");
+		line(oneIn(3) ? "N%d T%d M6 (%s)" : "N%d T%d M6%s", 100 + number, number, oneIn(2) ? name.isEmpty() ? "" : " (" + name + ")" : "("
+				+ name + ")");
 		if (!oneIn(12)) {
 			line("%sS%d M3%s", oneIn(3) ? "G55 " : "G54 ", speed, oneIn(3) ? " M8" : "");
 		}

@@ -58,7 +58,8 @@ class ShopProgramsTest {
 	}
 
 	private static List<Finding> findings(String name, String text) {
-		return Checker.check(new ProgramFile(name, ProgramText.of(text)), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(), RuleSettings.DEFAULT).findings();
+		return Checker.check(new ProgramFile(name, ProgramText.of(text)), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(),
+				RuleSettings.DEFAULT).findings();
 	}
 
 	private static String text(String name) {

@@ -8,7 +8,10 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Spinner;
 import truelead.editor.settings.EditorSettings;
 
-/** What the editor shows while a program is open: findings before it is saved, notes behind threading blocks. A matter of taste, so the workspace's alone. */
+/**
+ * What the editor shows while a program is open: findings before it is saved, notes behind threading blocks. A matter of taste, so the
+ * workspace's alone.
+ */
 public final class EditorPage extends ScopedPage {
 
 	private Button typing;

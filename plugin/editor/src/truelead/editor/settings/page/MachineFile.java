@@ -17,7 +17,10 @@ import truelead.checker.program.ProgramFolder;
 import truelead.editor.settings.CheckSettings;
 import truelead.grammar.ProgramText;
 
-/** Where a machine profile is kept: a file at the top of the project, which is shared with it and read by the command; or the workspace's settings. */
+/**
+ * Where a machine profile is kept: a file at the top of the project, which is shared with it and read by the command; or the workspace's
+ * settings.
+ */
 final class MachineFile {
 
 	private final Optional<IProject> project;

@@ -61,11 +61,13 @@ public final class MachinePage extends ScopedPage {
 		new Label(top, SWT.NONE).setText("&Machine to start from:");
 		base = new Combo(top, SWT.READ_ONLY);
 		MachineProfile.shipped().forEach(base::add);
-		base.addSelectionListener(SelectionListener.widgetSelectedAdapter(chosen -> change(sheet.with(ProfileKey.BASE.key(), base.getText()))));
+		base.addSelectionListener(SelectionListener.widgetSelectedAdapter(chosen ->
+				change(sheet.with(ProfileKey.BASE.key(), base.getText()))));
 		keys = new Sheet<>(page, "&Keys:", ProfileEntry.class);
 		keys.column("Key", 220, ProfileEntry::key).column("Value", 150, ProfileEntry::value)
-				.column("From", 110, entry -> entry.own() ? "this profile" : sheet.base()).column("What it is for", 420, ProfileEntry::purpose)
-				.strong(ProfileEntry::own).tell(MachinePage::words).onSelect(this::showValue);
+				.column("From", 110, entry -> entry.own() ? "this profile" : sheet.base())
+				.column("What it is for", 420, ProfileEntry::purpose).strong(ProfileEntry::own).tell(MachinePage::words)
+				.onSelect(this::showValue);
 		Composite line = Layouts.columns(page, 3);
 		new Label(line, SWT.NONE).setText("&Value:");
 		value = new Combo(line, SWT.DROP_DOWN);
@@ -104,7 +106,8 @@ public final class MachinePage extends ScopedPage {
 		}
 		showing = true;
 		Optional<ProfileEntry> entry = chosen();
-		entry.filter(one -> !List.of(value.getItems()).equals(one.choices())).ifPresent(one -> value.setItems(one.choices().toArray(String[]::new)));
+		entry.filter(one -> !List.of(value.getItems()).equals(one.choices()))
+				.ifPresent(one -> value.setItems(one.choices().toArray(String[]::new)));
 		String fresh = entry.map(ProfileEntry::value).orElse("");
 		if (!value.getText().equals(fresh)) {
 			value.setText(fresh);

@@ -43,7 +43,8 @@ public final class ProjectPage extends ScopedPage {
 
 	private void validate() {
 		String words = stock.getText().strip();
-		Optional<String> complaint = words.isEmpty() ? Optional.empty() : Job.EMPTY.withStock(words).remarks().stream().map(Remark::message).findFirst();
+		Optional<String> complaint = words.isEmpty() ? Optional.empty()
+				: Job.EMPTY.withStock(words).remarks().stream().map(Remark::message).findFirst();
 		setErrorMessage(complaint.orElse(null));
 		setValid(complaint.isEmpty());
 	}

@@ -42,7 +42,8 @@ public final class SeveritiesPage extends ScopedPage {
 		rules = new Sheet<>(page, "&Rules:", RulePage.class);
 		rules.column("Rule", 190, RulePage::name).column("Severity", 220, rule -> word(rule, chosen.get(rule.name())))
 				.column("Group", 200, RulePage::group).column("What it finds", 560, RulePage::summary)
-				.strong(rule -> !chosen.get(rule.name()).isEmpty()).tell(rule -> rule.name() + ": " + rule.summary()).onSelect(this::showSeverity);
+				.strong(rule -> !chosen.get(rule.name()).isEmpty()).tell(rule -> rule.name() + ": " + rule.summary())
+				.onSelect(this::showSeverity);
 		rules.rows(Rules.pages(), RulePage::name);
 		Composite line = Layouts.columns(page, 2);
 		new Label(line, SWT.NONE).setText("Se&verity of the chosen rules:");

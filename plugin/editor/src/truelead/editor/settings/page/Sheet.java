@@ -22,8 +22,8 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 
 /**
- * A table under a field that leaves only rows with the words typed there. All is reached by keys: the label's mnemonic leads to the field, the
- * arrow down from the field to the rows, the enter key opens a row.
+ * A table under a field that leaves only rows with the words typed there. All is reached by keys: the label's mnemonic leads to the field,
+ * the arrow down from the field to the rows, the enter key opens a row.
  *
  * @param <T> what a row is of
  */

@@ -45,7 +45,8 @@ public final class ToolListPage extends ScopedPage {
 		tools.column("Tool", NARROW, row -> "T" + row.tool()).column("Line", NARROW, row -> String.valueOf(row.line() + 1));
 		for (ToolColumn column : ToolColumn.values()) {
 			if (column != ToolColumn.TOOL && column != ToolColumn.UNIT && column != ToolColumn.TPI) {
-				tools.column(column.words().substring(0, 1).toUpperCase(Locale.ROOT) + column.words().substring(1), WIDE, row -> row.read(column));
+				tools.column(column.words().substring(0, 1).toUpperCase(Locale.ROOT) + column.words().substring(1), WIDE,
+						row -> row.read(column));
 			}
 		}
 		heading = new Label(page, SWT.NONE);
@@ -68,13 +69,14 @@ public final class ToolListPage extends ScopedPage {
 
 	private void read() {
 		Optional<Reading> reading = ProjectJob.toolList(shop(), way.getText().strip());
-		ToolListSheet sheet = reading.filter(Reading.Program.class::isInstance).map(read -> ToolListSheet.of(((Reading.Program) read).file()))
-				.orElse(new ToolListSheet(List.of(), List.of()));
+		ToolListSheet sheet = reading.filter(Reading.Program.class::isInstance)
+				.map(read -> ToolListSheet.of(((Reading.Program) read).file())).orElse(new ToolListSheet(List.of(), List.of()));
 		tools.rows(sheet.rows(), ToolListSheet.Row::tool);
 		missed.setItems(sheet.remarks().stream().map(ToolListPage::words).toArray(String[]::new));
 		heading.setText(sheet.remarks().isEmpty() ? "Lines &not understood: none" : "Lines &not understood: " + sheet.remarks().size());
 		heading.getParent().layout();
-		String complaint = reading.filter(Reading.Refused.class::isInstance).map(read -> way.getText() + ": " + ((Reading.Refused) read).reason()).orElse(null);
+		String complaint = reading.filter(Reading.Refused.class::isInstance)
+				.map(read -> way.getText() + ": " + ((Reading.Refused) read).reason()).orElse(null);
 		setMessage(complaint != null || sheet.remarks().isEmpty() ? complaint : words(sheet.remarks().get(0)), WARNING);
 	}
 
@@ -95,7 +97,8 @@ public final class ToolListPage extends ScopedPage {
 
 	/** From the project's folder, where the file lies in it, so that the project can be shared. */
 	private String wayTo(Path file) {
-		return ProjectJob.file(shop(), ".").filter(file::startsWith).map(folder -> folder.relativize(file).toString().replace('\\', '/')).orElse(file.toString());
+		return ProjectJob.file(shop(), ".").filter(file::startsWith).map(folder -> folder.relativize(file).toString().replace('\\', '/'))
+				.orElse(file.toString());
 	}
 
 	@Override

@@ -63,7 +63,8 @@ final class Callouts {
 	}
 
 	String cuttingTap(boolean through, boolean taper) {
-		return taper ? "TAP" : through ? dice.pick("TAP", "TAP", "SPIRAL POINT TAP", "GUN TAP", "GEWINDEBOHRER") : dice.pick("TAP", "TAP", "SPIRAL FLUTE TAP", "BOTTOMING TAP", "GEWINDEBOHRER");
+		return taper ? "TAP" : through ? dice.pick("TAP", "TAP", "SPIRAL POINT TAP", "GUN TAP", "GEWINDEBOHRER")
+				: dice.pick("TAP", "TAP", "SPIRAL FLUTE TAP", "BOTTOMING TAP", "GEWINDEBOHRER");
 	}
 
 	String formingTap() {
@@ -85,8 +86,8 @@ final class Callouts {
 		if (inchDrill != inch || inch) {
 			return dice.pick(name + "MM DRILL", "DRILL " + name + " MM", name + " MM DRILL");
 		}
-		return dice.pick("DRILL " + name, name + " DRILL", name + " MM DRILL", "D" + name + " DRILL", "DRILL D=" + name, "DRILL DIA " + name, "BOHRER " + name,
-			"TWIST DRILL " + name + "MM");
+		return dice.pick("DRILL " + name, name + " DRILL", name + " MM DRILL", "D" + name + " DRILL", "DRILL D=" + name,
+				"DRILL DIA " + name, "BOHRER " + name, "TWIST DRILL " + name + "MM");
 	}
 
 	/** A diameter in the program's unit. */

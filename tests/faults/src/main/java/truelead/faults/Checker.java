@@ -65,7 +65,8 @@ final class Checker {
 
 	private void run(Path programs, Path report, Path output) throws IOException {
 		String jar = System.getProperty("truelead.jar", "");
-		List<String> line = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xshare:auto", "-XX:+UseSerialGC"));
+		List<String> line = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xshare:auto",
+				"-XX:+UseSerialGC"));
 		if (jar.isEmpty()) {
 			line.addAll(List.of("-cp", System.getProperty("java.class.path"), "truelead.audit.Main"));
 		} else {
@@ -97,8 +98,9 @@ final class Checker {
 			JsonObject place = result.getAsJsonArray("locations").get(0).getAsJsonObject().getAsJsonObject("physicalLocation");
 			String uri = place.getAsJsonObject("artifactLocation").get("uri").getAsString();
 			int line = place.has("region") ? place.getAsJsonObject("region").get("startLine").getAsInt() : 1;
-			said.computeIfAbsent(uri.substring(uri.lastIndexOf('/') + 1), n -> new ArrayList<>()).add(new Said(
-				result.get("ruleId").getAsString(), result.get("level").getAsString(), line, result.getAsJsonObject("message").get("text").getAsString(), repairs(result)));
+			said.computeIfAbsent(uri.substring(uri.lastIndexOf('/') + 1), n -> new ArrayList<>())
+					.add(new Said(result.get("ruleId").getAsString(), result.get("level").getAsString(), line,
+							result.getAsJsonObject("message").get("text").getAsString(), repairs(result)));
 		}
 		return said;
 	}
@@ -110,8 +112,9 @@ final class Checker {
 			for (JsonElement change : array(fix.getAsJsonObject(), "artifactChanges")) {
 				for (JsonElement replacement : array(change.getAsJsonObject(), "replacements")) {
 					JsonObject range = replacement.getAsJsonObject().getAsJsonObject("deletedRegion");
-					replacements.add(new Repair.Replacement(range.get("startLine").getAsInt(), range.get("startColumn").getAsInt(), range.get("endLine").getAsInt(),
-						range.get("endColumn").getAsInt(), replacement.getAsJsonObject().getAsJsonObject("insertedContent").get("text").getAsString()));
+					replacements.add(new Repair.Replacement(range.get("startLine").getAsInt(), range.get("startColumn").getAsInt(),
+							range.get("endLine").getAsInt(), range.get("endColumn").getAsInt(),
+							replacement.getAsJsonObject().getAsJsonObject("insertedContent").get("text").getAsString()));
 				}
 			}
 			repairs.add(new Repair(fix.getAsJsonObject().getAsJsonObject("description").get("text").getAsString(), replacements));

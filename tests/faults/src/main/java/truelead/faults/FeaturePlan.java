@@ -66,7 +66,8 @@ final class FeaturePlan {
 			f.depth = 0;
 			f.tip = tapped ? up(f.wall + (f.lead + 0.3) * p) : up(f.wall + 0.3 * p);
 			double past = f.wall + POINT * f.hole() + 0.5;
-			f.drillTip = up(f.wallNoted ? Math.max(past, tapped ? 0 : f.tip + p + POINT * f.hole()) : Math.max(past, f.tip + room + POINT * f.hole()));
+			f.drillTip = up(f.wallNoted ? Math.max(past, tapped ? 0 : f.tip + p + POINT * f.hole())
+					: Math.max(past, f.tip + room + POINT * f.hole()));
 		} else {
 			f.depthNoted = dice.chance(0.5);
 			f.tip = tapped ? up(f.depth + (f.depthNoted ? f.lead : 1) * p) : up(f.depth + 0.3 * p);
@@ -82,7 +83,8 @@ final class FeaturePlan {
 		}
 		return switch (dice.whole(0, 3)) {
 			case 0 -> f.pattern.shape() == Pattern.Shape.ROW ? Feature.Way.REPEAT : Feature.Way.LIST;
-			case 1 -> f.pattern.shape() == Pattern.Shape.ROW || f.pattern.shape() == Pattern.Shape.CIRCLE ? Feature.Way.LOOP : Feature.Way.LIST;
+			case 1 -> f.pattern.shape() == Pattern.Shape.ROW || f.pattern.shape() == Pattern.Shape.CIRCLE ? Feature.Way.LOOP
+					: Feature.Way.LIST;
 			case 2 -> Feature.Way.SUB;
 			default -> job.rs274 ? Feature.Way.LIST : Feature.Way.MACRO;
 		};

@@ -4,7 +4,8 @@ package truelead.faults;
  * How one programmer writes a lathe program: how a tool is called, how the turret goes home, where the speed is limited, and what is
  * said again at each tool; {@code endsByRapid}: a tapping cycle is ended by the next G0, without G80.
  */
-record Hand(Turret turret, Home home, boolean limitAtHead, boolean modeAtEachTool, boolean sequence, boolean coolantOffAtHome, boolean endsByRapid, boolean modeAtHead) {
+record Hand(Turret turret, Home home, boolean limitAtHead, boolean modeAtEachTool, boolean sequence, boolean coolantOffAtHome,
+		boolean endsByRapid, boolean modeAtHead) {
 	/** {@code T0303}, {@code T303}, or {@code T0300} first and the offset in the first move. */
 	enum Turret { FOUR, THREE, LATE }
 

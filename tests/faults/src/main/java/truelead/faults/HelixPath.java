@@ -131,7 +131,8 @@ final class HelixPath {
 			default -> {
 				for (int i = 0; i < op.turns; i++) {
 					double extra = i == op.unevenTurn ? 0.2 * rise : 0;
-					scene.tape.add(mark(new Block(Word.g(turn), pen.length('I', -radius), Word.of('J', 0, 1), pen.z(from + (i + 1) * rise + extra)), i));
+					scene.tape.add(mark(new Block(Word.g(turn), pen.length('I', -radius), Word.of('J', 0, 1),
+							pen.z(from + (i + 1) * rise + extra)), i));
 				}
 			}
 		}
@@ -160,7 +161,8 @@ final class HelixPath {
 		int label = ++scene.label;
 		scene.line(height + "=" + Figures.trim(pen.unit(from), pen.decimals));
 		scene.line(count + "=0");
-		scene.line(scene.job.rs274 ? "o" + label + " while [" + count + " LT " + op.turns + "]" : "WHILE [" + count + " LT " + op.turns + "] DO1");
+		scene.line(scene.job.rs274 ? "o" + label + " while [" + count + " LT " + op.turns + "]" : "WHILE [" + count + " LT "
+				+ op.turns + "] DO1");
 		String step = Figures.trim(Math.abs(scene.job.inch ? op.advance / 25.4 : op.advance), pen.decimals + 1);
 		scene.line(height + "=[" + height + (op.down ? "-" : "+") + step + "]");
 		scene.tape.add(mark(new Block(Word.g(turn), pen.length('I', -radius), Word.of('J', 0, 1), Word.said('Z', height)), 0));
@@ -182,7 +184,8 @@ final class HelixPath {
 			double after = Math.PI / 2 * i * side;
 			z += rise / 4;
 			double next = radiusAt(radiusAtSurface, z);
-			Block arc = new Block(Word.g(turn), pen.x(middle.x() + next * Math.cos(after)), pen.y(middle.y() + next * Math.sin(after)), pen.z(z));
+			Block arc = new Block(Word.g(turn), pen.x(middle.x() + next * Math.cos(after)),
+					pen.y(middle.y() + next * Math.sin(after)), pen.z(z));
 			arcIj(arc, -r * Math.cos(before), -r * Math.sin(before));
 			scene.tape.add(mark(arc, (i - 1) / 4));
 			r = next;

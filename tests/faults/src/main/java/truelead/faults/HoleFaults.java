@@ -53,7 +53,8 @@ final class HoleFaults {
 		all.add(drilled("drill too small", "drill-too-small", Feature.Method.CUT, s -> s.diameter() - 1.35 * s.pitch() - 0.05));
 		all.add(drilled("cut thread drilled as for forming", "drill-too-big", Feature.Method.CUT, s -> s.diameter() - 0.46 * s.pitch()));
 		all.add(drilled("drill too big", "drill-too-big", Feature.Method.CUT, s -> s.diameter() - 0.6 * s.pitch()));
-		all.add(drilled("formed thread drilled as for cutting", "drill-too-small", Feature.Method.FORM, s -> s.diameter() - 1.05 * s.pitch()));
+		all.add(drilled("formed thread drilled as for cutting", "drill-too-small", Feature.Method.FORM,
+				s -> s.diameter() - 1.05 * s.pitch()));
 		all.add(drilled("drill too big for forming", "drill-too-big", Feature.Method.FORM, s -> s.diameter() - 0.2 * s.pitch()));
 		all.add(Fault.of("hole shallower than the tap goes", "drill-too-shallow", Aim.tap(HoleFaults::blind, (job, tap, dice) -> {
 			deep(job, tap.feature, tap.tip - tap.feature.size.pitch() * dice.between(0.5, 2));
@@ -63,19 +64,23 @@ final class HoleFaults {
 			deep(job, tap.feature, tap.tip + 0.4 * POINT * tap.feature.hole());
 			return both(job, tap);
 		})));
-		all.add(Fault.of("no room for chips below the tap", "drill-too-shallow", Aim.tap(t -> blind(t) && t.feature.named && t.feature.method == Feature.Method.CUT, (job, tap, dice) -> {
+		all.add(Fault.of("no room for chips below the tap", "drill-too-shallow",
+				Aim.tap(t -> blind(t) && t.feature.named && t.feature.method == Feature.Method.CUT, (job, tap, dice) -> {
 			deep(job, tap.feature, tap.tip + POINT * tap.feature.hole() + 0.8 * tap.feature.size.pitch());
 			return both(job, tap);
 		})));
-		all.add(Fault.of("thread shorter than called out", "thread-too-short", Aim.tap(t -> t.feature.depthNoted && said(t) && t.feature.surfaceKnown(), (job, tap, dice) -> {
+		all.add(Fault.of("thread shorter than called out", "thread-too-short",
+				Aim.tap(t -> t.feature.depthNoted && said(t) && t.feature.surfaceKnown(), (job, tap, dice) -> {
 			tap.tip = tap.feature.depth + dice.between(-0.6, 0.4) * tap.feature.size.pitch();
 			return Aim.numbers(tap);
 		})));
-		all.add(Fault.of("thread does not come through", "not-through", Aim.tap(t -> t.feature.wallNoted && t.feature.surfaceKnown(), (job, tap, dice) -> {
+		all.add(Fault.of("thread does not come through", "not-through", Aim.tap(t -> t.feature.wallNoted && t.feature.surfaceKnown(),
+				(job, tap, dice) -> {
 			tap.tip = tap.feature.wall - dice.between(0.1, 2) * tap.feature.size.pitch();
 			return Aim.numbers(tap);
 		})));
-		all.add(Fault.of("tap through the far face into the fixture", "tap-through-fixture", Aim.tap(t -> t.feature.known() && t.feature.wallNoted && t.feature.surfaceKnown(), (job, tap, dice) -> {
+		all.add(Fault.of("tap through the far face into the fixture", "tap-through-fixture",
+				Aim.tap(t -> t.feature.known() && t.feature.wallNoted && t.feature.surfaceKnown(), (job, tap, dice) -> {
 			tap.tip = tap.feature.wall + 8 * tap.feature.size.pitch() + 15;
 			return Aim.numbers(tap);
 		})).beside("deep-thread", "reach-too-short"));
@@ -125,8 +130,8 @@ final class HoleFaults {
 
 	/** Another drill, named with its diameter in millimetres to the tenth. */
 	private static Fault drilled(String name, String rule, Feature.Method method, Drill drill) {
-		return Fault.of(name, rule, Aim.tap(t -> t.feature.method == method && t.feature.known() && t.feature.named && !t.feature.size.taper()
-			&& t.feature.size.diameter() > 2.9, (job, tap, dice) -> {
+		return Fault.of(name, rule, Aim.tap(t -> t.feature.method == method && t.feature.known() && t.feature.named
+				&& !t.feature.size.taper() && t.feature.size.diameter() > 2.9, (job, tap, dice) -> {
 			Size size = tap.feature.size;
 			double d = Math.round(drill.diameter(size) * 10) / 10.0;
 			HoleMaking hole = job.drilling(tap.feature);

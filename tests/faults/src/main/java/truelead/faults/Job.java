@@ -48,7 +48,8 @@ final class Job {
 
 	/** The operation that threads the feature. */
 	Op threading(Feature feature) {
-		return ops.stream().filter(o -> o.features.contains(feature) && (o instanceof Tapping || o instanceof ThreadMilling)).findFirst().orElseThrow();
+		return ops.stream().filter(o -> o.features.contains(feature) && (o instanceof Tapping || o instanceof ThreadMilling)).findFirst()
+				.orElseThrow();
 	}
 
 	/** The operation that makes the feature's hole. */

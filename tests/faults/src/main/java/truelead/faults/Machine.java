@@ -2,7 +2,10 @@ package truelead.faults;
 
 import java.util.Locale;
 
-/** What the folder's machine profile says of a mill; a file of that text stands beside the program. Torque in N m and oversize in mm, 0 where nothing is said. */
+/**
+ * What the folder's machine profile says of a mill; a file of that text stands beside the program. Torque in N m and oversize in mm, 0
+ * where nothing is said.
+ */
 record Machine(boolean rigidRequired, boolean rigidEndsWithCycle, double torque, double oversize) {
 
 	static Machine of(Dice dice) {

@@ -10,12 +10,14 @@ final class ModeFaults {
 
 	static List<Fault> all() {
 		List<Fault> all = new ArrayList<>();
-		all.add(Fault.of("cycle left on over the tool change", "cycle-left-on", Aim.tap(t -> Aim.cycle(t) && !Aim.macro(t) && !t.relative && !t.perRev,
-			ModeFaults::leftOn)));
-		all.add(Fault.of("one move too many with the cycle on", "cycle-left-on hole-missing", Aim.tap(t -> Aim.cycle(t) && !Aim.macro(t) && !t.relative
-			&& t.feature.way != Feature.Way.REPEAT && t.feature.offsets.size() == 1, (job, tap, dice) -> {
+		all.add(Fault.of("cycle left on over the tool change", "cycle-left-on",
+				Aim.tap(t -> Aim.cycle(t) && !Aim.macro(t) && !t.relative && !t.perRev, ModeFaults::leftOn)));
+		all.add(Fault.of("one move too many with the cycle on", "cycle-left-on hole-missing",
+				Aim.tap(t -> Aim.cycle(t) && !Aim.macro(t) && !t.relative && t.feature.way != Feature.Way.REPEAT
+						&& t.feature.offsets.size() == 1, (job, tap, dice) -> {
 			job.edits.add(tape -> tape.first(tap.mark("cancel")).ifPresent(cancel -> {
-				tape.before(cancel, new Block(Word.of('X', job.inch ? -3 : -80, 3), Word.of('Y', job.inch ? -2.5 : -60, 3)).mark(tap.mark("extra")));
+				tape.before(cancel, new Block(Word.of('X', job.inch ? -3 : -80, 3), Word.of('Y', job.inch ? -2.5 : -60, 3))
+						.mark(tap.mark("extra")));
 			}));
 			return Aim.marks(tap, "extra", "cycle", "cancel");
 		})).beside("count-differs"));
@@ -25,7 +27,8 @@ final class ModeFaults {
 				return List.of();
 			}
 			tap.modeAfter = false;
-			return Aim.join(Aim.marks(job.ops.get(next), "cycle", "feed", "in", "entry", "on", "hole-0", "holes"), Aim.marks(tap, "mode", "cycle", "minutes"));
+			return Aim.join(Aim.marks(job.ops.get(next), "cycle", "feed", "in", "entry", "on", "hole-0", "holes"),
+					Aim.marks(tap, "mode", "cycle", "minutes"));
 		})).beside("feed-in-wrong-mode"));
 		all.add(Fault.of("length offset forgotten", "length-offset-missing", Aim.at(Op.class, o -> threads(o), (job, op, dice) -> {
 			Aim.edit(job, op, "length", (tape, block) -> {

@@ -2,7 +2,10 @@ package truelead.faults;
 
 import java.util.Optional;
 
-/** What some programs and folders say besides: the machine's profile, and notes of reach, wall, teeth and limit of the tools. All of it fits. */
+/**
+ * What some programs and folders say besides: the machine's profile, and notes of reach, wall, teeth and limit of the tools. All of it
+ * fits.
+ */
 final class Particulars {
 	private final Job job;
 	private final Dice dice;
@@ -29,7 +32,8 @@ final class Particulars {
 	static void rigid(Job job) {
 		boolean any = job.ops.stream().anyMatch(op -> op instanceof Tapping tap && tap.form == Tapping.Form.RIGID);
 		if (any || job.machine.map(Machine::rigidRequired).orElse(false)) {
-			job.ops.stream().filter(Tapping.class::isInstance).map(Tapping.class::cast).filter(Aim::cycle).forEach(t -> t.form = Tapping.Form.RIGID);
+			job.ops.stream().filter(Tapping.class::isInstance).map(Tapping.class::cast).filter(Aim::cycle)
+					.forEach(t -> t.form = Tapping.Form.RIGID);
 		}
 	}
 
@@ -40,7 +44,8 @@ final class Particulars {
 		if (dice.chance(0.2) && feature.note.contains("BLIND") && feature.surfaceKnown()) {
 			op.notes.add("HOLE: WALL " + callouts.length(feature.drillTip + feature.hole()));
 		}
-		if (op instanceof ThreadMilling mill && dice.chance(0.2) && mill.feed < 1.05 * mill.speed * 0.12 * (feature.size.diameter() - mill.cutter) / feature.size.diameter()) {
+		if (op instanceof ThreadMilling mill && dice.chance(0.2)
+				&& mill.feed < 1.05 * mill.speed * 0.12 * (feature.size.diameter() - mill.cutter) / feature.size.diameter()) {
 			op.notes.add(teeth(mill));
 		}
 		if (op instanceof Tapping && feature.size.series().unified() && feature.method == Feature.Method.CUT && dice.chance(0.2)) {

@@ -98,10 +98,12 @@ final class Planner {
 	private void clearing(Clearing.Work work, Tool.Kind kind, double diameter) {
 		double mm = job.inch ? 25.4 * Math.round(diameter / 25.4 * 8) / 8.0 : diameter;
 		String name = kind == Tool.Kind.FACE_MILL ? "FACE MILL " + callouts.length(mm)
-			: dice.pick("END MILL " + callouts.length(mm), "ENDMILL D" + callouts.length(mm), callouts.length(mm) + " FLAT ENDMILL", "END MILL " + callouts.diameter(mm));
+				: dice.pick("END MILL " + callouts.length(mm), "ENDMILL D" + callouts.length(mm), callouts.length(mm) + " FLAT ENDMILL",
+						"END MILL " + callouts.diameter(mm));
 		double s = turns(90, mm);
 		double lead = dice.pick(0.5, 0.8, 1.0, 1.25, 1.5, 2.0);
-		job.ops.add(new Clearing(ids++, tool(kind, mm, name), s, Math.rint(s * 0.15), work, job.inch ? 406.4 : 400, job.inch ? -63.5 : -60, lead));
+		job.ops.add(new Clearing(ids++, tool(kind, mm, name), s, Math.rint(s * 0.15), work, job.inch ? 406.4 : 400, job.inch ? -63.5
+				: -60, lead));
 	}
 
 	private void spots() {
@@ -138,7 +140,8 @@ final class Planner {
 			hole.style = HoleMaking.Style.HELIX;
 		} else {
 			double s = turns(22, d);
-			String name = named ? callouts.drill(feature.holeName(), feature.size.series().inchDrills()) : dice.pick("DRILL", "DRILL FOR TAP");
+			String name = named ? callouts.drill(feature.holeName(), feature.size.series().inchDrills())
+					: dice.pick("DRILL", "DRILL FOR TAP");
 			hole = new HoleMaking(ids++, tool(Tool.Kind.DRILL, d, name), s, Math.max(1, Math.rint(s * Math.min(0.3, 0.02 * d))));
 			hole.style = dice.chance(0.1) ? HoleMaking.Style.PLUNGE : HoleMaking.Style.CYCLE;
 			hole.code = dice.pick(81, 83, 83, 73);
@@ -158,7 +161,8 @@ final class Planner {
 			return;
 		}
 		double s = turns(40, d);
-		Tool tool = tool(Tool.Kind.CHAMFER, 25, dice.pick("CHAMFER MILL 90 DEG", "90 DEG COUNTERSINK", "COUNTERSINK 90", "90 DEGREE CHAMFER"));
+		Tool tool = tool(Tool.Kind.CHAMFER, 25, dice.pick("CHAMFER MILL 90 DEG", "90 DEG COUNTERSINK", "COUNTERSINK 90",
+				"90 DEGREE CHAMFER"));
 		HoleMaking chamfer = new HoleMaking(ids++, tool, s, Math.rint(s * 0.1));
 		chamfer.features.add(feature);
 		chamfer.plane = job.inch ? 2.54 : 2;

@@ -38,14 +38,16 @@ final class Programs {
 			scene.tape.head.add(Block.line("%"));
 		}
 		if (!job.rs274) {
-			scene.tape.head.add(Block.line("O" + dice.whole(10, 8999)).say(dice.pick("VALVE PLATE", "COVER", "BEARING BLOCK", "OP 20", "")));
+			scene.tape.head.add(Block.line("O" + dice.whole(10, 8999))
+					.say(dice.pick("VALVE PLATE", "COVER", "BEARING BLOCK", "OP 20", "")));
 		} else {
 			scene.tape.head.add(Block.comment(dice.pick("manifold side 2", "gear cover", "adapter plate op1")));
 		}
 		if (job.talk == Job.Talk.LIST || job.talk == Job.Talk.BOTH) {
 			Set<String> lines = new LinkedHashSet<>();
 			for (Op op : job.ops) {
-				String pocket = job.lathe() && dice.chance(0.7) ? job.hand.orElseThrow().word(op.tool.number, true).text() : String.valueOf(op.tool.number);
+				String pocket = job.lathe() && dice.chance(0.7) ? job.hand.orElseThrow().word(op.tool.number, true).text()
+						: String.valueOf(op.tool.number);
 				if (!op.title().isEmpty()) {
 					lines.add("T" + pocket + dice.pick(" ", " - ", " = ") + op.tool.name);
 				}

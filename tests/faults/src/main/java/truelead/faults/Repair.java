@@ -23,7 +23,8 @@ record Repair(String title, List<Replacement> replacements) {
 		}
 		StringBuilder changed = new StringBuilder(text);
 		replacements.stream().sorted(Comparator.comparingInt((Replacement r) -> starts.get(r.line() - 1) + r.column()).reversed())
-			.forEach(r -> changed.replace(starts.get(r.line() - 1) + r.column() - 1, starts.get(r.endLine() - 1) + r.endColumn() - 1, r.text()));
+				.forEach(r -> changed.replace(starts.get(r.line() - 1) + r.column() - 1, starts.get(r.endLine() - 1)
+						+ r.endColumn() - 1, r.text()));
 		return changed.toString();
 	}
 }

@@ -59,7 +59,8 @@ final class Strokes {
 		cycle(place(places.get(0), false)).mark(op.mark("hole-0"));
 		Pen pen = scene.pen;
 		double pace = Figures.round(pen.unit(places.get(1).x()) - pen.unit(places.get(0).x()), pen.decimals);
-		Block rest = scene.add(Word.g(91), Word.of('X', pace, pen.decimals), Word.whole(scene.job.rs274 ? 'L' : scene.dice.pick('K', 'L'), places.size() - 1));
+		Block rest = scene.add(Word.g(91), Word.of('X', pace, pen.decimals), Word.whole(scene.job.rs274 ? 'L' : scene.dice.pick('K', 'L'),
+				places.size() - 1));
 		rest.mark(op.mark("holes"), op.mark("repeat"));
 		cancel();
 		scene.add(Word.g(90));
@@ -83,10 +84,12 @@ final class Strokes {
 		if (p.shape() == Pattern.Shape.CIRCLE) {
 			String r = Figures.trim(pen.unit(p.radius()), pen.decimals);
 			String angle = "[" + index + "*" + Figures.trim(360.0 / n, 6) + "]";
-			at = List.of(Word.said('X', "[" + x + "+" + r + "*COS" + angle + "]"), Word.said('Y', "[" + y + "+" + r + "*SIN" + angle + "]"));
+			at = List.of(Word.said('X', "[" + x + "+" + r + "*COS" + angle + "]"),
+					Word.said('Y', "[" + y + "+" + r + "*SIN" + angle + "]"));
 		} else {
 			double pace = pen.unit(p.places().get(1).x()) - pen.unit(p.x());
-			at = List.of(Word.said('X', "[" + x + "+" + index + "*" + Figures.trim(pace, pen.decimals) + "]"), Word.of('Y', pen.unit(p.y()), pen.decimals));
+			at = List.of(Word.said('X', "[" + x + "+" + index + "*" + Figures.trim(pace, pen.decimals) + "]"),
+					Word.of('Y', pen.unit(p.y()), pen.decimals));
 		}
 		cycle(at).mark(op.mark("hole-0"), op.mark("holes"));
 		scene.line(index + "=[" + index + "+1]");
@@ -136,7 +139,8 @@ final class Strokes {
 		Word feed = extras.stream().filter(w -> w.letter() == 'F').findFirst().orElseThrow();
 		for (int i = 0; i < places.size(); i++) {
 			Block call = new Block(Word.g(65), Word.whole('P', number), scene.pen.x(places.get(i).x()), scene.pen.y(places.get(i).y()),
-				Word.of('Z', scene.pen.unit(bottom), scene.pen.decimals), Word.of('R', scene.pen.unit(plane), scene.pen.decimals), feed).keep();
+					Word.of('Z', scene.pen.unit(bottom), scene.pen.decimals), Word.of('R', scene.pen.unit(plane), scene.pen.decimals), feed)
+					.keep();
 			scene.tape.add(call.mark(op.mark("hole-" + i), op.mark("holes"), op.mark("call")));
 		}
 		scene.tape.aside();

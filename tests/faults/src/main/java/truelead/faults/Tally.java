@@ -8,7 +8,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 
-/** The bench's table: for each fault how often it was found, elsewhere, missed, and what was said beside it; false alarms on good programs. */
+/**
+ * The bench's table: for each fault how often it was found, elsewhere, missed, and what was said beside it; false alarms on good programs.
+ */
 final class Tally {
 	private final Map<String, Row> rows = new LinkedHashMap<>();
 	private final Map<String, List<Verdict>> alarms = new TreeMap<>();
@@ -36,7 +38,8 @@ final class Tally {
 			if (!verdict.extra().isEmpty()) {
 				alarmed++;
 			}
-			verdict.extra().stream().map(Said::rule).distinct().forEach(r -> alarms.computeIfAbsent(r, n -> new ArrayList<>()).add(verdict));
+			verdict.extra().stream().map(Said::rule).distinct().forEach(r -> alarms.computeIfAbsent(r, n -> new ArrayList<>())
+					.add(verdict));
 			return;
 		}
 		Row row = rows.get(verdict.trial().fault().get().name());
@@ -75,7 +78,8 @@ final class Tally {
 	/** The table; {@code known}: the rules that the checker has, others are left out of the sum. */
 	String table(Set<String> known) {
 		StringBuilder text = new StringBuilder();
-		text.append(String.format(Locale.ROOT, "%-52s %-40s %6s %6s %6s %6s %6s%n", "fault", "rule", "put", "found", "elsew.", "missed", "extra"));
+		text.append(String.format(Locale.ROOT, "%-52s %-40s %6s %6s %6s %6s %6s%n", "fault", "rule", "put", "found", "elsew.",
+				"missed", "extra"));
 		int put = 0;
 		int found = 0;
 		for (Map.Entry<String, Row> entry : rows.entrySet()) {
@@ -87,7 +91,8 @@ final class Tally {
 			found += exists ? row.found : 0;
 		}
 		text.append(String.format(Locale.ROOT, "%ngood programs: %d, with a finding above information: %d%n", good, alarmed));
-		text.append(String.format(Locale.ROOT, "faults: %d, found by the right rule at the right block: %d (%.2f %%)%n", put, found, put == 0 ? 0 : 100.0 * found / put));
+		text.append(String.format(Locale.ROOT, "faults: %d, found by the right rule at the right block: %d (%.2f %%)%n", put, found,
+				put == 0 ? 0 : 100.0 * found / put));
 		return text.toString();
 	}
 
@@ -96,7 +101,8 @@ final class Tally {
 		StringBuilder text = new StringBuilder();
 		alarms.forEach((rule, verdicts) -> {
 			text.append("\nfalse alarm ").append(rule).append(": ").append(verdicts.size()).append('\n');
-			verdicts.stream().limit(each).forEach(v -> text.append("  seed ").append(v.trial().seed()).append(": ").append(first(v.extra(), rule)).append('\n'));
+			verdicts.stream().limit(each).forEach(v -> text.append("  seed ").append(v.trial().seed()).append(": ")
+					.append(first(v.extra(), rule)).append('\n'));
 		});
 		rows.forEach((name, row) -> {
 			list(text, "missed", name, row.missed, each);
@@ -112,14 +118,18 @@ final class Tally {
 		}
 		text.append('\n').append(kind).append(", ").append(name).append(": ").append(verdicts.size()).append('\n');
 		for (Verdict v : verdicts.stream().limit(each).toList()) {
-			text.append("  seed ").append(v.trial().seed()).append(", lines ").append(v.trial().lines().stream().limit(8).toList()).append('\n');
-			for (Said s : (kind.equals("extra") ? v.extra() : v.said()).stream().filter(s -> !s.rule().equals("edge-not-broken")).limit(6).toList()) {
-				text.append("    ").append(s.line()).append(' ').append(s.level()).append(' ').append(s.rule()).append(' ').append(s.message()).append('\n');
+			text.append("  seed ").append(v.trial().seed()).append(", lines ").append(v.trial().lines().stream().limit(8).toList())
+					.append('\n');
+			for (Said s : (kind.equals("extra") ? v.extra() : v.said()).stream().filter(s -> !s.rule().equals("edge-not-broken"))
+					.limit(6).toList()) {
+				text.append("    ").append(s.line()).append(' ').append(s.level()).append(' ').append(s.rule()).append(' ')
+						.append(s.message()).append('\n');
 			}
 		}
 	}
 
 	private static String first(List<Said> said, String rule) {
-		return said.stream().filter(s -> s.rule().equals(rule)).findFirst().map(s -> s.line() + " " + s.level() + " " + s.message()).orElse("");
+		return said.stream().filter(s -> s.rule().equals(rule)).findFirst().map(s -> s.line() + " " + s.level() + " "
+				+ s.message()).orElse("");
 	}
 }

@@ -14,17 +14,20 @@ final class TappingFaults {
 		all.add(scaled("feed a little off the pitch", "feed-off-pitch", 0.965, 0.975, 1.025, 1.035));
 		all.add(scaled("feed with the point slipped", "feed-off-pitch", 0.1, 10));
 		all.add(scaled("feed of the other unit", "inch-metric-mixup", 25.4, 1 / 25.4));
-		all.add(Fault.of("feed per revolution under feed per minute", "feed-in-wrong-mode", Aim.tap(t -> t.perRev && t.feature.known(), (job, tap, dice) -> {
+		all.add(Fault.of("feed per revolution under feed per minute", "feed-in-wrong-mode", Aim.tap(t -> t.perRev && t.feature.known(),
+				(job, tap, dice) -> {
 			tap.modeBefore = false;
 			tap.modeAfter = false;
 			return Aim.numbers(tap);
 		})));
-		all.add(Fault.of("feed of the other mode", "feed-in-wrong-mode", Aim.tap(t -> t.feature.known() && t.form != Tapping.Form.SYNCHRONISED
-			&& t.says != Tapping.Says.VARIABLE, (job, tap, dice) -> {
+		all.add(Fault.of("feed of the other mode", "feed-in-wrong-mode",
+				Aim.tap(t -> t.feature.known() && t.form != Tapping.Form.SYNCHRONISED && t.says != Tapping.Says.VARIABLE,
+						(job, tap, dice) -> {
 			tap.wrongValue = true;
 			return Aim.numbers(tap);
 		})));
-		all.add(Fault.of("feed left over from the last tool", "feed-missing", Aim.tap(t -> Aim.cycle(t) && !Aim.macro(t), TappingFaults::noFeed)));
+		all.add(Fault.of("feed left over from the last tool", "feed-missing", Aim.tap(t -> Aim.cycle(t) && !Aim.macro(t),
+				TappingFaults::noFeed)));
 		all.add(Fault.of("F0", "feed-missing", Aim.tap(t -> Aim.cycle(t), (job, tap, dice) -> {
 			Aim.edit(job, tap, Aim.macro(tap) ? "call" : "cycle", (tape, block) -> block.swap('F', Word.of('F', 0, 0)));
 			return Aim.numbers(tap);
@@ -33,7 +36,8 @@ final class TappingFaults {
 			tap.spindle = 7 - tap.spindle;
 			return Aim.numbers(tap);
 		})));
-		all.add(Fault.of("cycle of the other hand", "spindle-wrong-way", Aim.tap(t -> Aim.cycle(t) && t.feature.known(), (job, tap, dice) -> {
+		all.add(Fault.of("cycle of the other hand", "spindle-wrong-way", Aim.tap(t -> Aim.cycle(t) && t.feature.known(),
+				(job, tap, dice) -> {
 			tap.code = 158 - tap.code;
 			return Aim.numbers(tap);
 		})));
@@ -43,23 +47,27 @@ final class TappingFaults {
 			}
 			return Aim.numbers(tap);
 		})));
-		all.add(Fault.of("no S in the program", "spindle-not-turning", Aim.tap(t -> t.says != Tapping.Says.VARIABLE || Aim.macro(t), (job, tap, dice) -> {
+		all.add(Fault.of("no S in the program", "spindle-not-turning", Aim.tap(t -> t.says != Tapping.Says.VARIABLE || Aim.macro(t),
+				(job, tap, dice) -> {
 			if (job.ops.stream().anyMatch(o -> o instanceof Tapping t && t.says == Tapping.Says.VARIABLE)) {
 				return List.of();
 			}
 			job.edits.add(tape -> tape.all().forEach(b -> b.drop('S')));
 			return Aim.numbers(tap);
 		})));
-		all.add(Fault.of("spindle never started", "spindle-not-turning", Aim.tap(t -> t.form == Tapping.Form.CYCLE || t.form == Tapping.Form.SYNCHRONISED,
-			(job, tap, dice) -> {
+		all.add(Fault.of("spindle never started", "spindle-not-turning",
+				Aim.tap(t -> t.form == Tapping.Form.CYCLE || t.form == Tapping.Form.SYNCHRONISED, (job, tap, dice) -> {
 				Aim.edit(job, tap, "start", (tape, block) -> block.drop('M'));
 				return Aim.numbers(tap);
 			})));
-		all.add(Fault.of("spindle stopped before the cycle", "spindle-not-turning", Aim.tap(t -> t.form == Tapping.Form.CYCLE && !Aim.macro(t), (job, tap, dice) -> {
-			job.edits.add(tape -> tape.first(tap.mark("cycle")).ifPresent(b -> tape.before(b, new Block(Word.m(5)).mark(tap.mark("start")))));
+		all.add(Fault.of("spindle stopped before the cycle", "spindle-not-turning",
+				Aim.tap(t -> t.form == Tapping.Form.CYCLE && !Aim.macro(t), (job, tap, dice) -> {
+			job.edits.add(tape -> tape.first(tap.mark("cycle"))
+					.ifPresent(b -> tape.before(b, new Block(Word.m(5)).mark(tap.mark("start")))));
 			return Aim.numbers(tap);
 		})));
-		all.add(Fault.of("S of the rigid-tap block and of the cycle differ", "speed-changed", Aim.tap(t -> t.form == Tapping.Form.RIGID && !Aim.macro(t), (job, tap, dice) -> {
+		all.add(Fault.of("S of the rigid-tap block and of the cycle differ", "speed-changed",
+				Aim.tap(t -> t.form == Tapping.Form.RIGID && !Aim.macro(t), (job, tap, dice) -> {
 			tap.says = Tapping.Says.CYCLE;
 			tap.rigidSpeed = Planner.turns(8 * dice.pick(0.6, 1.6), tap.feature.size.diameter()) + 35;
 			return Aim.numbers(tap);
@@ -69,7 +77,8 @@ final class TappingFaults {
 			tap.rigidSpeed = tap.speed;
 			return Aim.numbers(tap);
 		})).beside("start-too-close"));
-		all.add(Fault.of("no run-up above the surface", "start-too-close", Aim.tap(t -> t.feature.known() && t.feature.surfaceKnown(), (job, tap, dice) -> {
+		all.add(Fault.of("no run-up above the surface", "start-too-close", Aim.tap(t -> t.feature.known() && t.feature.surfaceKnown(),
+				(job, tap, dice) -> {
 			tap.plane = tap.feature.size.pitch() * 0.45;
 			return Aim.join(Aim.numbers(tap), Aim.marks(tap, "plane"));
 		})));
@@ -78,11 +87,13 @@ final class TappingFaults {
 			tap.form = Tapping.Form.CYCLE;
 			return Aim.numbers(tap);
 		})));
-		all.add(Fault.of("overrides open while feeding in and out", "override-open", Aim.tap(t -> t.form == Tapping.Form.IN_AND_OUT, (job, tap, dice) -> {
+		all.add(Fault.of("overrides open while feeding in and out", "override-open", Aim.tap(t -> t.form == Tapping.Form.IN_AND_OUT,
+				(job, tap, dice) -> {
 			tap.overridesLocked = false;
 			return Aim.join(Aim.numbers(tap), Aim.marks(tap, "out", "reverse"));
 		})));
-		all.add(Fault.of("feed out unequal to feed in", "override-open feed-off-pitch", Aim.tap(t -> t.form == Tapping.Form.IN_AND_OUT, (job, tap, dice) -> {
+		all.add(Fault.of("feed out unequal to feed in", "override-open feed-off-pitch", Aim.tap(t -> t.form == Tapping.Form.IN_AND_OUT,
+				(job, tap, dice) -> {
 			tap.outFactor = 1.4;
 			return Aim.join(Aim.numbers(tap), Aim.marks(tap, "out", "reverse"));
 		})).beside("feed-off-pitch", "override-open"));

@@ -68,9 +68,9 @@ final class ThreadPlan {
 		tap.code = f.left ? 74 : 84;
 		double r = f.size.pitch() * 3.2;
 		tap.plane = job.inch ? 25.4 * Math.max(0.2, Figures.up(r / 25.4, 1)) : Math.max(dice.pick(3, 5), Math.ceil(r));
-		tap.form = job.rs274
-			? dice.pick(Tapping.Form.SYNCHRONISED, Tapping.Form.SYNCHRONISED, Tapping.Form.CYCLE, Tapping.Form.IN_AND_OUT)
-			: dice.pick(Tapping.Form.CYCLE, Tapping.Form.CYCLE, Tapping.Form.RIGID, Tapping.Form.RIGID, Tapping.Form.RIGID, Tapping.Form.IN_AND_OUT);
+		tap.form = job.rs274 ? dice.pick(Tapping.Form.SYNCHRONISED, Tapping.Form.SYNCHRONISED, Tapping.Form.CYCLE, Tapping.Form.IN_AND_OUT)
+				: dice.pick(Tapping.Form.CYCLE, Tapping.Form.CYCLE, Tapping.Form.RIGID, Tapping.Form.RIGID, Tapping.Form.RIGID,
+						Tapping.Form.IN_AND_OUT);
 		if (tap.form == Tapping.Form.IN_AND_OUT) {
 			tap.overridesLocked = true;
 		}
@@ -91,7 +91,8 @@ final class ThreadPlan {
 		double cutter = job.inch ? 25.4 * Math.floor(largest / 25.4 * 20) / 20 : Math.floor(largest * 2) / 2;
 		boolean comb = dice.chance(0.4);
 		double edge = Planner.turns(80, cutter);
-		String about = "THREAD MILL " + (dice.chance(0.8) || f.size.taper() ? callouts.diameter(cutter) : dice.pick("DIA. ", "DIA ") + callouts.length(cutter));
+		String about = "THREAD MILL " + (dice.chance(0.8) || f.size.taper() ? callouts.diameter(cutter) : dice.pick("DIA. ", "DIA ")
+				+ callouts.length(cutter));
 		if (comb && dice.chance(0.5)) {
 			about += f.size.tpi() > 0 && job.inch ? " " + Figures.trim(f.size.tpi(), 1) + " TPI" : " P" + callouts.length(p);
 		}
@@ -102,9 +103,11 @@ final class ThreadPlan {
 		mill.comb = comb;
 		mill.feed = Math.max(5, Math.rint(edge * 0.12 * (d - cutter) / d));
 		mill.compensation = f.size.taper() ? ThreadMilling.Compensation.NONE
-			: dice.pick(ThreadMilling.Compensation.NONE, ThreadMilling.Compensation.NONE, ThreadMilling.Compensation.CONTOUR, ThreadMilling.Compensation.WEAR);
+				: dice.pick(ThreadMilling.Compensation.NONE, ThreadMilling.Compensation.NONE, ThreadMilling.Compensation.CONTOUR,
+						ThreadMilling.Compensation.WEAR);
 		mill.arcs = comb ? dice.pick(ThreadMilling.Arcs.CIRCLES, ThreadMilling.Arcs.HALVES)
-			: dice.pick(ThreadMilling.Arcs.CIRCLES, ThreadMilling.Arcs.HALVES, ThreadMilling.Arcs.HALVES, job.rs274 ? ThreadMilling.Arcs.TURNS : ThreadMilling.Arcs.LOOP, ThreadMilling.Arcs.LOOP);
+				: dice.pick(ThreadMilling.Arcs.CIRCLES, ThreadMilling.Arcs.HALVES, ThreadMilling.Arcs.HALVES,
+						job.rs274 ? ThreadMilling.Arcs.TURNS : ThreadMilling.Arcs.LOOP, ThreadMilling.Arcs.LOOP);
 		mill.radiusWords = mill.arcs == ThreadMilling.Arcs.HALVES && dice.chance(0.4);
 		mill.down = !comb && dice.chance(0.15);
 		mill.tip = f.tip;

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.TreeSet;
 
 /**
- * A seed's good program, or the same with one fault: the text, the lines at which the fault may be reported, and the text of the folder's machine
- * profile, empty where it has none.
+ * A seed's good program, or the same with one fault: the text, the lines at which the fault may be reported, and the text of the folder's
+ * machine profile, empty where it has none.
  */
 public record Trial(long seed, Optional<Fault> fault, String text, List<Integer> lines, String machine) {
 

@@ -36,7 +36,8 @@ final class TurnHoleFaults {
 		all.add(drilled("lathe: drill too small", "drill-too-small", s -> s.diameter() - 1.35 * s.pitch() - 0.05));
 		all.add(drilled("lathe: drill too big", "drill-too-big", s -> s.diameter() - 0.55 * s.pitch()));
 		all.add(Fault.of("lathe: bored too big", "drill-too-big", Aim.at(TurnBore.class, b -> true, (job, bore, dice) -> {
-			TurnTap tap = job.ops.stream().filter(TurnTap.class::isInstance).map(TurnTap.class::cast).filter(t -> t.turned.bored).findFirst().orElse(null);
+			TurnTap tap = job.ops.stream().filter(TurnTap.class::isInstance).map(TurnTap.class::cast).filter(t -> t.turned.bored)
+					.findFirst().orElse(null);
 			if (tap == null || !tap.turned.known()) {
 				return List.of();
 			}
@@ -49,23 +50,27 @@ final class TurnHoleFaults {
 		})));
 		all.add(Fault.of("lathe: tap runs into the drill point", "drill-too-shallow", drill((job, tap, drill, dice) -> {
 			drill.depth = tap.tip + 0.4 * POINT * tap.turned.hole();
-			return tap.turned.bored || !tap.turned.named || tap.turned.hole() < 4 ? List.of() : Aim.join(Aim.numbers(tap), Aim.numbers(drill));
+			return tap.turned.bored || !tap.turned.named || tap.turned.hole() < 4 ? List.of()
+					: Aim.join(Aim.numbers(tap), Aim.numbers(drill));
 		})));
-		all.add(Fault.of("lathe: thread shorter than called out", "thread-too-short", TurnFaults.tap(t -> t.turned.depthNoted && t.turned.known() && t.turned.at != Turned.At.SIDE, (job, tap, dice) -> {
+		all.add(Fault.of("lathe: thread shorter than called out", "thread-too-short",
+				TurnFaults.tap(t -> t.turned.depthNoted && t.turned.known() && t.turned.at != Turned.At.SIDE, (job, tap, dice) -> {
 			tap.tip = tap.turned.depth + dice.between(-0.6, 0.4) * tap.turned.size.pitch();
 			return Aim.numbers(tap);
 		})));
-		all.add(Fault.of("lathe: drill in the tapping cycle", "drill-in-tapping-cycle", Aim.at(TurnDrill.class, d -> !d.spots && d.tool.name.contains("DRILL") && said(d),
-			(job, drill, dice) -> {
+		all.add(Fault.of("lathe: drill in the tapping cycle", "drill-in-tapping-cycle",
+				Aim.at(TurnDrill.class, d -> !d.spots && d.tool.name.contains("DRILL") && said(d), (job, drill, dice) -> {
 				if (drill.turned.at == Turned.At.CENTRE) {
 					drill.style = TurnDrill.Style.CYCLE;
 				}
 				drill.wrongCode = drill.turned.at == Turned.At.SIDE ? 88 : 84;
 				return Aim.numbers(drill);
-			})).beside("feed-off-pitch", "feed-missing", "hole-missing", "drill-too-big", "drill-too-small", "drill-too-shallow", "threaded-twice", "hole-skipped"));
-		all.add(Fault.of("lathe: sign of the depth lost", "plane-heights-wrong", TurnFaults.tap(t -> t.cycle() && t.turned.at == Turned.At.CENTRE && t.tip > t.plane + 1,
-			(job, tap, dice) -> {
-				Aim.edit(job, tap, "cycle", (tape, block) -> block.swap('Z', Word.of('Z', new Pen(job.inch).unit(tap.tip), job.inch ? 4 : 3)));
+			})).beside("feed-off-pitch", "feed-missing", "hole-missing", "drill-too-big", "drill-too-small", "drill-too-shallow",
+					"threaded-twice", "hole-skipped"));
+		all.add(Fault.of("lathe: sign of the depth lost", "plane-heights-wrong",
+				TurnFaults.tap(t -> t.cycle() && t.turned.at == Turned.At.CENTRE && t.tip > t.plane + 1, (job, tap, dice) -> {
+				Aim.edit(job, tap, "cycle", (tape, block) ->
+						block.swap('Z', Word.of('Z', new Pen(job.inch).unit(tap.tip), job.inch ? 4 : 3)));
 				return Aim.numbers(tap);
 			})));
 		return all;
@@ -88,7 +93,8 @@ final class TurnHoleFaults {
 	}
 
 	private static TurnDrill drilling(Job job, TurnTap tap) {
-		return job.ops.stream().filter(TurnDrill.class::isInstance).map(TurnDrill.class::cast).filter(d -> d.turned == tap.turned && !d.spots).findFirst().orElseThrow();
+		return job.ops.stream().filter(TurnDrill.class::isInstance).map(TurnDrill.class::cast).filter(d -> d.turned == tap.turned
+				&& !d.spots).findFirst().orElseThrow();
 	}
 
 	private static List<Double> without(List<Double> angles, int index) {

@@ -90,7 +90,8 @@ abstract class TurnOp extends Op {
 		if (otherMode ? modeBefore : hand.modeAtEachTool()) {
 			spin.with(Word.g(revs ? 99 : 98)).mark(mark("mode"));
 		}
-		spin.with(Word.g(surfaceSpeed > 0 ? 96 : 97)).with(Word.whole('S', surfaceSpeed > 0 ? surfaceSpeed : speed)).with(Word.m(spindle)).mark(mark("start"));
+		spin.with(Word.g(surfaceSpeed > 0 ? 96 : 97)).with(Word.whole('S', surfaceSpeed > 0 ? surfaceSpeed : speed)).with(Word.m(spindle))
+				.mark(mark("start"));
 		scene.tape.add(spin);
 	}
 
@@ -130,7 +131,8 @@ abstract class TurnOp extends Op {
 				scene.add(Word.g(28), Word.of('W', 0, 3)).mark(mark("home"));
 			}
 			case PLACE -> scene.add(Word.g(0), pen.x(scene.job.inch ? 203.2 : 200), pen.z(scene.job.inch ? 152.4 : 150)).mark(mark("home"));
-			default -> scene.add(Word.g(0), pen.x(scene.job.inch ? 203.2 : 200), pen.z(scene.job.inch ? 152.4 : 150), hand.word(tool.number, false)).mark(mark("home"));
+			default -> scene.add(Word.g(0), pen.x(scene.job.inch ? 203.2 : 200), pen.z(scene.job.inch ? 152.4 : 150),
+					hand.word(tool.number, false)).mark(mark("home"));
 		}
 		if (otherMode && modeAfter) {
 			scene.add(Word.g(scene.job.perRev ? 99 : 98)).mark(mark("mode-back"));

@@ -65,7 +65,8 @@ final class TurnPlan {
 	}
 
 	private void outside(TurnWork.Style style, double bar) {
-		String name = style == TurnWork.Style.FACE ? dice.pick("FACE", "FACING TOOL", "CNMG 80 DEG") : dice.pick("OD ROUGH", "TURNING TOOL", "OD TURN", "");
+		String name = style == TurnWork.Style.FACE ? dice.pick("FACE", "FACING TOOL", "CNMG 80 DEG")
+				: dice.pick("OD ROUGH", "TURNING TOOL", "OD TURN", "");
 		job.ops.add(new TurnWork(ids++, tool(Tool.Kind.TURNING, 0, name), dice.pick(120, 160, 200), style, bar, bar - 4));
 	}
 
@@ -73,7 +74,8 @@ final class TurnPlan {
 		Turned t = turned(Turned.At.CENTRE, 3, 27);
 		t.bored = t.size.diameter() > 18 && !t.formed && !t.size.taper() && dice.chance(0.7);
 		if (dice.chance(0.6)) {
-			TurnDrill spot = new TurnDrill(ids++, tool(Tool.Kind.SPOT, 6, dice.pick("CENTER DRILL", "CENTRE DRILL", "SPOT DRILL", "SPOT")), 1500, t);
+			TurnDrill spot = new TurnDrill(ids++, tool(Tool.Kind.SPOT, 6, dice.pick("CENTER DRILL", "CENTRE DRILL", "SPOT DRILL", "SPOT")),
+					1500, t);
 			spot.depth = up(Math.min(2, t.size.drill() * 0.4));
 			spot.perTurn = 0.06;
 			spot.spots = true;
@@ -84,7 +86,8 @@ final class TurnPlan {
 		drill.style = dice.pick(TurnDrill.Style.FEED, TurnDrill.Style.PECKS, TurnDrill.Style.CYCLE, TurnDrill.Style.FACE_PECK);
 		if (t.bored) {
 			drill.depth = up(t.drillTip + 3);
-			TurnBore bore = new TurnBore(ids++, tool(Tool.Kind.BORING, 0, dice.pick("BORING BAR", "ID BAR", "BORE")), Planner.turns(90, t.hole()));
+			TurnBore bore = new TurnBore(ids++, tool(Tool.Kind.BORING, 0, dice.pick("BORING BAR", "ID BAR", "BORE")),
+					Planner.turns(90, t.hole()));
 			bore.from = d;
 			bore.to = t.hole();
 			bore.depth = t.drillTip;
@@ -122,8 +125,9 @@ final class TurnPlan {
 
 	private Turned turned(Turned.At at, double least, double most) {
 		boolean inchThread = job.inch != dice.chance(0.1);
-		List<Size> choice = Sizes.ALL.stream().filter(s -> (!s.taper() || at == Turned.At.CENTRE && dice.chance(0.5)) && s.diameter() >= least && s.diameter() <= most
-			&& (s.series() == Series.G ? dice.chance(0.3) : s.series().inchDrills() == inchThread)).toList();
+		List<Size> choice = Sizes.ALL.stream().filter(s -> (!s.taper() || at == Turned.At.CENTRE && dice.chance(0.5))
+				&& s.diameter() >= least && s.diameter() <= most && (s.series() == Series.G ? dice.chance(0.3)
+						: s.series().inchDrills() == inchThread)).toList();
 		Turned t = new Turned(dice.pick(choice), at);
 		t.formed = t.size.formed() && dice.chance(0.2);
 		double p = t.size.pitch();
@@ -149,8 +153,10 @@ final class TurnPlan {
 
 	private TurnDrill drill(Turned t, double d, String name) {
 		t.named = dice.chance(0.9);
-		String said = !name.isEmpty() ? "DRILL " + name : t.named ? callouts.drill(t.holeName(), t.size.series().inchDrills()) : dice.pick("DRILL", "");
-		TurnDrill drill = new TurnDrill(ids++, tool(Tool.Kind.DRILL, d, (t.live() && !said.isEmpty() ? dice.pick("", "LIVE ") : "") + said), Planner.turns(22, d), t);
+		String said = !name.isEmpty() ? "DRILL " + name : t.named ? callouts.drill(t.holeName(), t.size.series().inchDrills())
+				: dice.pick("DRILL", "");
+		TurnDrill drill = new TurnDrill(ids++, tool(Tool.Kind.DRILL, d, (t.live() && !said.isEmpty() ? dice.pick("", "LIVE ") : "") + said),
+				Planner.turns(22, d), t);
 		drill.perTurn = Figures.round(Math.min(0.3, 0.02 * d), 2);
 		job.ops.add(drill);
 		return drill;
@@ -188,14 +194,16 @@ final class TurnPlan {
 			Turned bore = new Turned(size, Turned.At.CENTRE);
 			bore.drillTip = up(length + 8);
 			drill(bore, first, callouts.diameter(first)).style = TurnDrill.Style.FEED;
-			TurnBore bar = new TurnBore(ids++, tool(Tool.Kind.BORING, 0, dice.pick("BORING BAR", "ID BAR", "BORE")), Planner.turns(90, size.drill()));
+			TurnBore bar = new TurnBore(ids++, tool(Tool.Kind.BORING, 0, dice.pick("BORING BAR", "ID BAR", "BORE")),
+					Planner.turns(90, size.drill()));
 			bar.from = first;
 			bar.to = size.drill();
 			bar.depth = up(length + 4);
 			job.ops.add(bar);
 		}
 		String name = callouts.thread(size, false);
-		String kind = inside ? dice.pick("ID THREAD", "INSIDE THREADING", "THREADING BAR") : dice.pick("OD THREAD", "THREADING TOOL", "THREAD 60 DEG");
+		String kind = inside ? dice.pick("ID THREAD", "INSIDE THREADING", "THREADING BAR")
+				: dice.pick("OD THREAD", "THREADING TOOL", "THREAD 60 DEG");
 		TurnThread thread = new TurnThread(ids++, tool(Tool.Kind.TURNING, 0, dice.chance(0.5) ? kind + " " + name : name + " " + kind),
 			Math.min(1500, Planner.turns(70, size.diameter())), size);
 		thread.inside = inside;

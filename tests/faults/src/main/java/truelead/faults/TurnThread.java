@@ -42,12 +42,14 @@ final class TurnThread extends TurnOp {
 		switch (style) {
 			case CYCLE -> {
 				boolean inch = scene.job.inch;
-				scene.add(Word.g(76), Word.said('P', scene.dice.pick("010060", "020060", "011060")), Word.whole('Q', inch ? 20 : 50), pen.length('R', 0.0254)).keep();
+				scene.add(Word.g(76), Word.said('P', scene.dice.pick("010060", "020060", "011060")), Word.whole('Q', inch ? 20 : 50),
+						pen.length('R', 0.0254)).keep();
 				scene.add(Word.g(76), pen.x(last), Word.of('Z', pen.unit(-length), pen.decimals),
-					Word.whole('P', Math.rint(inch ? height() / 25.4 * 10_000 : height() * 1000)), Word.whole('Q', inch ? 80 : 250), lead(scene)).keep().mark(mark("cycle"));
+						Word.whole('P', Math.rint(inch ? height() / 25.4 * 10_000 : height() * 1000)), Word.whole('Q', inch ? 80 : 250),
+						lead(scene)).keep().mark(mark("cycle"));
 			}
-			case ONE_BLOCK -> scene.add(Word.g(76), pen.x(last), Word.of('Z', pen.unit(-length), pen.decimals), pen.length('K', height()), pen.length('D', 0.254), lead(scene),
-				Word.whole('A', 60)).keep().mark(mark("cycle"));
+			case ONE_BLOCK -> scene.add(Word.g(76), pen.x(last), Word.of('Z', pen.unit(-length), pen.decimals), pen.length('K', height()),
+					pen.length('D', 0.254), lead(scene), Word.whole('A', 60)).keep().mark(mark("cycle"));
 			case PASSES -> {
 				boolean first = true;
 				for (double part : new double[] {0.35, 0.6, 0.8, 1}) {

@@ -55,7 +55,8 @@ final class TurnWork extends TurnOp {
 			case CONTOUR -> {
 				int n = 100 + 10 * id;
 				scene.add(Word.g(71), pen.length('U', 2), pen.length('R', 0.5)).keep();
-				scene.add(Word.g(71), Word.whole('P', n), Word.whole('Q', n + 5), pen.length('U', 0.4), pen.length('W', 0.1), f).keep().mark(mark("feed"));
+				scene.add(Word.g(71), Word.whole('P', n), Word.whole('Q', n + 5), pen.length('U', 0.4), pen.length('W', 0.1), f).keep()
+						.mark(mark("feed"));
 				scene.add(Word.whole('N', n), Word.g(0), pen.x(finished - 2)).keep();
 				scene.add(Word.g(1), pen.z(0));
 				scene.add(pen.x(finished), pen.z(-1));

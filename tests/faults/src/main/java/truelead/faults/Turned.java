@@ -3,9 +3,9 @@ package truelead.faults;
 import java.util.List;
 
 /**
- * The holes of one thread in a turned part: one on the centre line, or some by live tools on the face or on the outside. Millimetres, depths
- * below the surface; {@code across} is the diameter of the circle of holes on the face, or that of the part where the holes are on its outside
- * at the height {@code along}.
+ * The holes of one thread in a turned part: one on the centre line, or some by live tools on the face or on the outside. Millimetres,
+ * depths below the surface; {@code across} is the diameter of the circle of holes on the face, or that of the part where the holes are on
+ * its outside at the height {@code along}.
  */
 final class Turned {
 	enum At { CENTRE, FACE, SIDE }

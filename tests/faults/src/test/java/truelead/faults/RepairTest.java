@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 class RepairTest {
 
 	/** One cause, one finding: what was silent behind the first finding may speak once that is mended. */
-	private static final Map<String, String> NEXT = Map.of("tap-in-drilling-cycle", "rigid-mode-missing", "spindle-not-turning", "cycle-left-on",
-		"plane-heights-wrong", "start-too-close");
+	private static final Map<String, String> NEXT = Map.of("tap-in-drilling-cycle", "rigid-mode-missing", "spindle-not-turning",
+			"cycle-left-on", "plane-heights-wrong", "start-too-close");
 
 	private record Mended(Trial faulty, Said finding, Repair repair) {
 	}
@@ -28,7 +28,8 @@ class RepairTest {
 		for (Trial trial : faulty) {
 			for (Said finding : before.getOrDefault(trial.name(), List.of()).stream().filter(Said::loud).toList()) {
 				for (Repair repair : finding.repairs()) {
-					Trial with = new Trial(900_000 + repaired.size(), Optional.empty(), repair.of(trial.text()), List.of(), trial.machine());
+					Trial with = new Trial(900_000 + repaired.size(), Optional.empty(), repair.of(trial.text()), List.of(),
+							trial.machine());
 					repaired.add(with);
 					mended.put(with.name(), new Mended(trial, finding, repair));
 				}
@@ -41,7 +42,8 @@ class RepairTest {
 			Map<String, Long> was = loud(before.get(one.faulty().name()));
 			Map<String, Long> now = loud(after.getOrDefault(trial.name(), List.of()));
 			String rule = one.finding().rule();
-			assertThat(now.getOrDefault(rule, 0L)).as("%s of seed %s after: %s", rule, one.faulty().seed(), one.repair().title()).isLessThan(was.get(rule));
+			assertThat(now.getOrDefault(rule, 0L)).as("%s of seed %s after: %s", rule, one.faulty().seed(), one.repair().title())
+					.isLessThan(was.get(rule));
 			now.remove(NEXT.getOrDefault(rule, ""));
 			assertThat(now).as("after %s of seed %s: %s", rule, one.faulty().seed(), one.repair().title()).allSatisfy((other, count) ->
 				assertThat(count).as(other).isLessThanOrEqualTo(was.getOrDefault(other, 0L)));

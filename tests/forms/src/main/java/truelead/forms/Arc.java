@@ -21,7 +21,8 @@ record Arc(Block block, int code, double[] from, double[] to, double i, double j
 	static Optional<Arc> of(Block block, Course.State before) {
 		boolean named = Words.says(block, 'G', 2, 3);
 		int code = Words.says(block, 'G', 2) ? 2 : Words.says(block, 'G', 3) ? 3 : before.motion();
-		boolean arc = (code == 2 || code == 3) && (named || before.cycle() == 0 && !Words.says(block, 'G', 0, 1, 80)) && Words.has(block, "IJ") && !Words.has(block, "RKPL");
+		boolean arc = (code == 2 || code == 3) && (named || before.cycle() == 0 && !Words.says(block, 'G', 0, 1, 80))
+				&& Words.has(block, "IJ") && !Words.has(block, "RKPL");
 		if (!arc || before.relative() || Words.call(block) || Words.says(block, 'G', 43, 49)) {
 			return Optional.empty();
 		}
@@ -31,7 +32,8 @@ record Arc(Block block, int code, double[] from, double[] to, double i, double j
 		block.words().stream().filter(word -> "XYZIJN".indexOf(word.address()) < 0 && !(word.address() == 'G' && Words.value(word) == code))
 				.forEach(word -> rest.append(' ').append(Words.written(block, word)));
 		return Double.isNaN(known) ? Optional.empty()
-				: Optional.of(new Arc(block, code, before.place(), to, Words.number(block, 'I', 0), Words.number(block, 'J', 0), rest.toString().strip()));
+				: Optional.of(new Arc(block, code, before.place(), to, Words.number(block, 'I', 0), Words.number(block, 'J', 0),
+						rest.toString().strip()));
 	}
 
 	boolean full() {
@@ -53,7 +55,8 @@ record Arc(Block block, int code, double[] from, double[] to, double i, double j
 	/** X, Y and Z where so much of it, 0 to 1, is done. */
 	double[] at(double share) {
 		double angle = Math.atan2(-j, -i) + (code == 3 ? 1 : -1) * sweep() * share;
-		return new double[] {from[0] + i + radius() * Math.cos(angle), from[1] + j + radius() * Math.sin(angle), from[2] + (to[2] - from[2]) * share};
+		return new double[] {from[0] + i + radius() * Math.cos(angle), from[1] + j + radius() * Math.sin(angle),
+				from[2] + (to[2] - from[2]) * share};
 	}
 
 	/** The same in so many arcs one behind the other, each a block. */
@@ -66,8 +69,10 @@ record Arc(Block block, int code, double[] from, double[] to, double i, double j
 			for (int axis = 0; axis < 3; axis++) {
 				text.append(' ').append("XYZ".charAt(axis)).append(Figures.of(end[axis], decimals));
 			}
-			text.append(" I").append(Figures.of(from[0] + i - start[0], decimals)).append(" J").append(Figures.of(from[1] + j - start[1], decimals));
-			text.append(part == 1 && !rest.isEmpty() ? " " + rest : "").append(part == 1 ? " " + Words.comments(block) : "").append(part < parts ? "\n" : "");
+			text.append(" I").append(Figures.of(from[0] + i - start[0], decimals)).append(" J")
+					.append(Figures.of(from[1] + j - start[1], decimals));
+			text.append(part == 1 && !rest.isEmpty() ? " " + rest : "").append(part == 1 ? " " + Words.comments(block) : "")
+					.append(part < parts ? "\n" : "");
 			start = end;
 		}
 		return text.toString();

@@ -11,7 +11,8 @@ abstract class ArcByArc extends BlockByBlock {
 
 	@Override
 	public Optional<String> declines(Program program) {
-		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.says('G', 90.1), program.framed(), program.calls(), program.skips(), program.withoutPoint());
+		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.says('G', 90.1), program.framed(),
+				program.calls(), program.skips(), program.withoutPoint());
 	}
 
 	@Override

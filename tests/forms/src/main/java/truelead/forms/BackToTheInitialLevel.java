@@ -13,6 +13,7 @@ final class BackToTheInitialLevel extends BlockByBlock {
 
 	@Override
 	String rewrite(Program program, Block block, Course.State before) {
-		return Words.cycle(block) > 0 ? Words.each(block, word -> word.address() == 'G' && Words.value(word) == 99 ? "G98" : null) : block.text();
+		return Words.cycle(block) > 0 ? Words.each(block, word -> word.address() == 'G' && Words.value(word) == 99 ? "G98" : null)
+				: block.text();
 	}
 }

@@ -9,7 +9,8 @@ final class CentresAbsolute implements Form {
 
 	@Override
 	public Optional<String> declines(Program program) {
-		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.calls(), program.skips(), program.withoutPoint(), program.says('G', 90.1, 91.1, 76, 87));
+		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.calls(),
+				program.skips(), program.withoutPoint(), program.says('G', 90.1, 91.1, 76, 87));
 	}
 
 	@Override
@@ -25,7 +26,8 @@ final class CentresAbsolute implements Form {
 				}
 				double x = arc.get().from()[0] + arc.get().i();
 				double y = arc.get().from()[1] + arc.get().j();
-				lines.set(i, "G90.1\n" + Words.last(Words.without(block, "IJ"), "I" + Figures.of(x, program.decimals()) + " J" + Figures.of(y, program.decimals())) + "\nG91.1");
+				lines.set(i, "G90.1\n" + Words.last(Words.without(block, "IJ"), "I" + Figures.of(x, program.decimals()) + " J"
+						+ Figures.of(y, program.decimals())) + "\nG91.1");
 			}
 		}
 		return lines;

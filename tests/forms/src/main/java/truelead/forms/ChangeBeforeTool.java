@@ -13,7 +13,8 @@ final class ChangeBeforeTool extends BlockByBlock {
 
 	@Override
 	String rewrite(Program program, Block block, Course.State before) {
-		return Words.toolChange(block) && Words.has(block, "T") && Words.only(block, "TM") ? Words.each(block, word -> switch (word.address()) {
+		return Words.toolChange(block) && Words.has(block, "T") && Words.only(block, "TM")
+				? Words.each(block, word -> switch (word.address()) {
 			case 'T' -> "M6";
 			case 'M' -> "T" + Figures.code(Words.number(block, 'T', 0));
 			default -> null;

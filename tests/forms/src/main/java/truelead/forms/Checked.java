@@ -17,6 +17,7 @@ public final class Checked {
 
 	/** What is found in a text on a machine. */
 	public static CheckResult text(String text, MachineProfile machine) {
-		return Checker.check(new ProgramFile("SAMPLE.NC", ProgramText.of(text)), ProgramFolder.EMPTY, Job.EMPTY, machine, RuleSettings.DEFAULT);
+		return Checker.check(new ProgramFile("SAMPLE.NC", ProgramText.of(text)), ProgramFolder.EMPTY, Job.EMPTY, machine,
+				RuleSettings.DEFAULT);
 	}
 }

@@ -13,9 +13,9 @@ import java.util.TreeMap;
 import truelead.checker.profile.MachineProfile;
 
 /**
- * Tries the forms on the programs of folders: {@code Compare OUT COUNT FORM FOLDER...} takes so many programs by chance, writes them in each form
- * whose name contains the given words ({@code -} for all), and prints a table; programs that differ are written into the folder OUT, before and in
- * the form.
+ * Tries the forms on the programs of folders: {@code Compare OUT COUNT FORM FOLDER...} takes so many programs by chance, writes them in
+ * each form whose name contains the given words ({@code -} for all), and prints a table; programs that differ are written into the folder
+ * OUT, before and in the form.
  */
 public final class Compare {
 
@@ -55,7 +55,8 @@ public final class Compare {
 				Path place = Files.createDirectories(out.resolve(folder));
 				Files.writeString(place.resolve(differ + "a.nc"), String.join("\n", sample.program().lines()), StandardCharsets.UTF_8);
 				Files.writeString(place.resolve(differ + "b.nc"), tried.text(), StandardCharsets.UTF_8);
-				examples.append(differ).append(" -").append(tried.onlyBefore()).append(" +").append(tried.onlyNow()).append(' ').append(sample.name()).append('\n');
+				examples.append(differ).append(" -").append(tried.onlyBefore()).append(" +").append(tried.onlyNow()).append(' ')
+						.append(sample.name()).append('\n');
 				differ++;
 			}
 		}
@@ -63,11 +64,13 @@ public final class Compare {
 			Files.writeString(out.resolve(folder).resolve("list"), examples.toString(), StandardCharsets.UTF_8);
 		}
 		PrintStream table = System.out;
-		table.printf(Locale.ROOT, "%-36s %5d rewritten %5d declined %s %4d differ %s%n", form.name(), rewritten, declined, most(why, 3), differ, most(what, 8));
+		table.printf(Locale.ROOT, "%-36s %5d rewritten %5d declined %s %4d differ %s%n", form.name(), rewritten, declined, most(why, 3),
+				differ, most(what, 8));
 	}
 
 	private static List<String> most(Map<String, Integer> counts, int limit) {
-		return counts.entrySet().stream().sorted((a, b) -> b.getValue() - a.getValue()).limit(limit).map(e -> e.getValue() + " " + e.getKey()).toList();
+		return counts.entrySet().stream().sorted((a, b) -> b.getValue() - a.getValue()).limit(limit)
+				.map(e -> e.getValue() + " " + e.getKey()).toList();
 	}
 
 	private static List<Sample> samples(int count, List<String> folders) throws IOException {

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import truelead.grammar.Block;
 
-/** Where the tool stands and what is in force before each block of a plain program; worked out here a second time, without the checker's machine. */
+/**
+ * Where the tool stands and what is in force before each block of a plain program; worked out here a second time, without the checker's
+ * machine.
+ */
 final class Course {
 
 	private static final String AXES = "XYZ";
@@ -69,7 +72,8 @@ final class Course {
 
 	private static double[] behind(Block block, State during) {
 		double[] place = during.place().clone();
-		boolean lost = Words.call(block) || Words.skipped(block) || during.motion() == 76 || during.motion() == 92 || Words.says(block, 'G', 70, 71, 72);
+		boolean lost = Words.call(block) || Words.skipped(block) || during.motion() == 76 || during.motion() == 92
+				|| Words.says(block, 'G', 70, 71, 72);
 		boolean shifted = Words.says(block, 'G', 54, 55, 56, 57, 58, 59, 52, 54.1, 92, 68, 69, 15, 16, 51, 50) || Words.has(block, "O");
 		for (int axis = 0; axis < place.length; axis++) {
 			char letter = AXES.charAt(axis);
@@ -78,7 +82,8 @@ final class Course {
 			if (Words.says(block, 'G', 4)) {
 				continue;
 			}
-			place[axis] = lost && (named || !Words.has(block, AXES)) || axis == 2 && during.cycle() > 0 ? Double.NaN : named ? during.end(block, letter) : shifted || away ? Double.NaN : place[axis];
+			place[axis] = lost && (named || !Words.has(block, AXES)) || axis == 2 && during.cycle() > 0 ? Double.NaN : named
+					? during.end(block, letter) : shifted || away ? Double.NaN : place[axis];
 		}
 		return place;
 	}

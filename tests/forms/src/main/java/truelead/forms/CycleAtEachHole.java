@@ -9,7 +9,8 @@ final class CycleAtEachHole extends RowByRow {
 
 	@Override
 	public Optional<String> declines(Program program) {
-		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.calls(), program.skips(), program.withoutPoint());
+		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.calls(),
+				program.skips(), program.withoutPoint());
 	}
 
 	@Override

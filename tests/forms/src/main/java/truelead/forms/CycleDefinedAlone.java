@@ -21,14 +21,16 @@ final class CycleDefinedAlone extends RowByRow {
 
 	@Override
 	public Optional<String> declines(Program program) {
-		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.calls(), program.framed(), program.withoutPoint(), program.skips());
+		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.calls(), program.framed(),
+				program.withoutPoint(), program.skips());
 	}
 
 	@Override
 	void rewrite(Program program, Row row, Course.State before, List<String> lines) {
 		Block head = program.blocks().get(row.head());
 		if (!Words.has(head, "KLIJ")) {
-			lines.set(row.head(), Words.last(Words.without(head, "XY"), word + "0") + "\n" + words(program, row.places().get(0)[0], row.places().get(0)[1]));
+			lines.set(row.head(), Words.last(Words.without(head, "XY"), word + "0") + "\n" + words(program, row.places().get(0)[0],
+					row.places().get(0)[1]));
 		}
 	}
 }

@@ -10,7 +10,8 @@ final class CycleEndedAtEachHole extends RowByRow {
 
 	@Override
 	public Optional<String> declines(Program program) {
-		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.says('M', 29), program.calls(), program.skips(), program.withoutPoint());
+		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.says('M', 29),
+				program.calls(), program.skips(), program.withoutPoint());
 	}
 
 	@Override

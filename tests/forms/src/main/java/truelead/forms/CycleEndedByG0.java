@@ -17,7 +17,8 @@ final class CycleEndedByG0 implements Form {
 		List<String> lines = program.lines();
 		for (int i = 0; i + 1 < lines.size(); i++) {
 			Block next = program.blocks().get(i + 1);
-			if (Words.says(program.blocks().get(i), 'G', 80) && Words.only(program.blocks().get(i), "G") && program.blocks().get(i).words().stream().filter(w -> w.address() == 'G').count() == 1
+			if (Words.says(program.blocks().get(i), 'G', 80) && Words.only(program.blocks().get(i), "G")
+					&& program.blocks().get(i).words().stream().filter(w -> w.address() == 'G').count() == 1
 					&& program.blocks().get(i).comments().isEmpty() && Words.says(next, 'G', 0) && !Words.call(next)) {
 				lines.set(i, null);
 			}

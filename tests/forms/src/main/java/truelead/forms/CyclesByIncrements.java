@@ -9,7 +9,8 @@ final class CyclesByIncrements extends RowByRow {
 
 	@Override
 	public Optional<String> declines(Program program) {
-		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.calls(), program.skips(), program.withoutPoint(), program.cyclesWithI());
+		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.calls(),
+				program.skips(), program.withoutPoint(), program.cyclesWithI());
 	}
 
 	@Override
@@ -17,13 +18,16 @@ final class CyclesByIncrements extends RowByRow {
 		Block head = program.blocks().get(row.head());
 		double level = Words.number(head, 'R', Double.NaN);
 		double depth = Words.number(head, 'Z', Double.NaN);
-		if (Double.isNaN(level + depth + before.z() + before.x() + before.y()) || before.cycle() > 0 || Words.has(head, "KL") || level > before.z()) {
+		if (Double.isNaN(level + depth + before.z() + before.x() + before.y()) || before.cycle() > 0 || Words.has(head, "KL")
+				|| level > before.z()) {
 			return;
 		}
 		double[] first = row.places().get(0);
-		String words = "X" + Figures.exact(first[0] - before.x(), program.decimals()) + " Y" + Figures.exact(first[1] - before.y(), program.decimals())
-				+ " Z" + Figures.exact(depth - level, program.decimals()) + " R" + Figures.exact(level - before.z(), program.decimals());
-		lines.set(row.head(), Words.first(Words.last(Words.without(head, word -> "XYZR".indexOf(word.address()) >= 0 || word.address() == 'G' && Words.value(word) == 90), words), "G91"));
+		String words = "X" + Figures.exact(first[0] - before.x(), program.decimals()) + " Y"
+				+ Figures.exact(first[1] - before.y(), program.decimals()) + " Z" + Figures.exact(depth - level, program.decimals()) + " R"
+				+ Figures.exact(level - before.z(), program.decimals());
+		lines.set(row.head(), Words.first(Words.last(Words.without(head, word -> "XYZR".indexOf(word.address()) >= 0
+				|| word.address() == 'G' && Words.value(word) == 90), words), "G91"));
 		for (int k = 1; k < row.places().size(); k++) {
 			double[] from = row.places().get(k - 1);
 			double[] to = row.places().get(k);

@@ -10,7 +10,8 @@ final class CyclesInMacros implements Form {
 
 	@Override
 	public Optional<String> declines(Program program) {
-		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.calls(), program.skips(), program.withoutPoint(), program.cyclesWithI());
+		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.calls(),
+				program.skips(), program.withoutPoint(), program.cyclesWithI());
 	}
 
 	@Override
@@ -19,11 +20,13 @@ final class CyclesInMacros implements Form {
 		Subprograms macros = new Subprograms(program, 9101, "M99");
 		for (Row row : Row.of(program, Course.of(program))) {
 			Block head = program.blocks().get(row.head());
-			boolean plain = Words.only(head, "GXYZRFQ") && head.words().stream().filter(word -> word.address() == 'G').allMatch(word -> Words.value(word) >= 73);
+			boolean plain = Words.only(head, "GXYZRFQ") && head.words().stream().filter(word -> word.address() == 'G').allMatch(word ->
+					Words.value(word) >= 73);
 			if (plain && row.known() && Words.number(head, 'Z').isPresent()) {
 				StringBuilder given = new StringBuilder(RowByRow.words(program, row.places().get(0)[0], row.places().get(0)[1]));
 				StringBuilder cycle = new StringBuilder();
-				head.words().stream().filter(word -> word.address() == 'G').forEach(word -> cycle.append(Words.written(head, word)).append(' '));
+				head.words().stream().filter(word -> word.address() == 'G').forEach(word -> cycle.append(Words.written(head, word))
+						.append(' '));
 				cycle.append("X#24 Y#25");
 				for (Element.Word word : head.words()) {
 					int variable = switch (word.address()) {

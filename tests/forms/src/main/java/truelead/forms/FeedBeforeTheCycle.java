@@ -16,6 +16,7 @@ final class FeedBeforeTheCycle extends BlockByBlock {
 	@Override
 	String rewrite(Program program, Block block, Course.State before) {
 		List<Element.Word> feeds = block.words().stream().filter(word -> word.address() == 'F').toList();
-		return Words.cycle(block) > 0 && before.cycle() == 0 && feeds.size() == 1 ? Words.written(block, feeds.get(0)) + "\n" + Words.without(block, "F") : block.text();
+		return Words.cycle(block) > 0 && before.cycle() == 0 && feeds.size() == 1 ? Words.written(block, feeds.get(0)) + "\n"
+				+ Words.without(block, "F") : block.text();
 	}
 }

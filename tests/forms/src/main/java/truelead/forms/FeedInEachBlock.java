@@ -20,7 +20,8 @@ final class FeedInEachBlock implements Form {
 		String feed = "";
 		for (int i = 0; i < lines.size(); i++) {
 			Block block = program.blocks().get(i);
-			int motion = Words.says(block, 'G', 0, 80) || Words.cycle(block) > 0 ? -1 : Words.says(block, 'G', 1, 2, 3) ? 1 : states.get(i).motion();
+			int motion = Words.says(block, 'G', 0, 80) || Words.cycle(block) > 0 ? -1 : Words.says(block, 'G', 1, 2, 3) ? 1
+					: states.get(i).motion();
 			for (Element.Word word : block.words()) {
 				feed = Words.toolChange(block) ? "" : word.address() == 'F' ? Words.written(block, word) : feed;
 			}

@@ -28,7 +28,8 @@ final class FeedPerTurn implements Form {
 				return program.lines();
 			} else if (!on && Words.says(block, 'G', 84, 74) && Words.has(block, "F") && speed > 0 && !Words.says(block, 'G', 94)) {
 				double turns = speed;
-				lines.set(i, Words.first(Words.each(block, word -> word.address() == 'F' ? "F" + Figures.of(Words.value(word) / turns, 5) : null), "G95"));
+				lines.set(i, Words.first(Words.each(block, word -> word.address() == 'F' ? "F" + Figures.of(Words.value(word) / turns, 5)
+						: null), "G95"));
 				on = true;
 			}
 		}

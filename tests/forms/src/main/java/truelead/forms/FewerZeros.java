@@ -16,7 +16,8 @@ final class FewerZeros extends PlainBlocks {
 				return null;
 			}
 			String short0 = Figures.of(Words.value(word), 9);
-			return word.address() + (short0.startsWith("0.") && short0.length() > 2 ? short0.substring(1) : short0.startsWith("-0.") && short0.length() > 3 ? "-" + short0.substring(2) : short0);
+			return word.address() + (short0.startsWith("0.") && short0.length() > 2 ? short0.substring(1) : short0.startsWith("-0.")
+					&& short0.length() > 3 ? "-" + short0.substring(2) : short0);
 		});
 	}
 }

@@ -20,7 +20,8 @@ final class HelicesInChords extends ArcByArc {
 		StringBuilder text = new StringBuilder(Words.comments(arc.block()));
 		for (int k = 1; k <= CHORDS; k++) {
 			double[] at = arc.at((double) k / CHORDS);
-			text.append(text.isEmpty() ? "" : "\n").append("G1 ").append(RowByRow.words(program, at[0], at[1])).append(" Z").append(Figures.of(at[2], program.decimals()));
+			text.append(text.isEmpty() ? "" : "\n").append("G1 ").append(RowByRow.words(program, at[0], at[1])).append(" Z")
+					.append(Figures.of(at[2], program.decimals()));
 			text.append(k == 1 && !arc.rest().isEmpty() ? " " + arc.rest() : "");
 		}
 		return text + "\nG" + arc.code();

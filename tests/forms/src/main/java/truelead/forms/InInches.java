@@ -10,7 +10,9 @@ final class InInches extends BlockByBlock {
 
 	@Override
 	public Optional<String> declines(Program program) {
-		return Form.first(program.notPlain(), program.notForMilling(), program.says('G', 20, 70, 93, 95), program.lacks('G', 21), program.calls(), program.withoutPoint(), program.lengthsInComments(), program.says('G', 10, 65, 16), program.says('G', 68, 51));
+		return Form.first(program.notPlain(), program.notForMilling(), program.says('G', 20, 70, 93, 95), program.lacks('G', 21),
+				program.calls(), program.withoutPoint(), program.lengthsInComments(), program.says('G', 10, 65, 16),
+				program.says('G', 68, 51));
 	}
 
 	@Override

@@ -11,7 +11,8 @@ final class LocalZero extends BlockByBlock {
 
 	@Override
 	public Optional<String> declines(Program program) {
-		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.says('G', 90.1), program.calls(), program.skips(), program.withoutPoint(), program.says('G', 55, 56, 57, 58, 59), program.lacks('G', 54));
+		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.says('G', 90.1),
+				program.calls(), program.skips(), program.withoutPoint(), program.says('G', 55, 56, 57, 58, 59), program.lacks('G', 54));
 	}
 
 	@Override
@@ -23,6 +24,7 @@ final class LocalZero extends BlockByBlock {
 			case 'Y' -> "Y" + Figures.of(Words.value(word) - dy, program.decimals());
 			default -> null;
 		});
-		return Words.says(block, 'G', 54) ? "G90 G54 G52 X" + Figures.of(dx, 1) + " Y" + Figures.of(dy, 1) + (before.relative() ? "\nG91\n" : "\n") + moved : moved;
+		return Words.says(block, 'G', 54) ? "G90 G54 G52 X" + Figures.of(dx, 1) + " Y" + Figures.of(dy, 1) + (before.relative() ? "\nG91\n"
+				: "\n") + moved : moved;
 	}
 }

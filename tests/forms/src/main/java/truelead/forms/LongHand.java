@@ -10,7 +10,8 @@ final class LongHand extends RowByRow {
 
 	@Override
 	public Optional<String> declines(Program program) {
-		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.calls(), program.skips(), program.withoutPoint(), program.says('G', 93, 95, 18, 41, 42));
+		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.calls(),
+				program.skips(), program.withoutPoint(), program.says('G', 93, 95, 18, 41, 42));
 	}
 
 	@Override
@@ -19,14 +20,16 @@ final class LongHand extends RowByRow {
 		double level = Words.number(head, 'R', Double.NaN);
 		double depth = Words.number(head, 'Z', Double.NaN);
 		double feed = Words.number(head, 'F', Double.NaN);
-		if (!Words.says(head, 'G', 81) || before.cycle() > 0 || Double.isNaN(level + depth + feed + before.z()) || Words.has(head, "KLPQSTM")) {
+		if (!Words.says(head, 'G', 81) || before.cycle() > 0 || Double.isNaN(level + depth + feed + before.z())
+				|| Words.has(head, "KLPQSTM")) {
 			return;
 		}
 		double back = Words.says(head, 'G', 99) ? level : Math.max(before.z(), level);
 		StringBuilder moves = new StringBuilder(Words.comments(head));
 		for (double[] place : row.places()) {
-			moves.append(moves.isEmpty() ? "" : "\n").append("G0 ").append(words(program, place[0], place[1])).append("\nZ").append(Figures.of(level, program.decimals()))
-					.append("\nG1 Z").append(Figures.of(depth, program.decimals())).append(" F").append(Figures.of(feed, 5)).append("\nG0 Z").append(Figures.of(back, program.decimals()));
+			moves.append(moves.isEmpty() ? "" : "\n").append("G0 ").append(words(program, place[0], place[1])).append("\nZ")
+					.append(Figures.of(level, program.decimals())).append("\nG1 Z").append(Figures.of(depth, program.decimals()))
+					.append(" F").append(Figures.of(feed, 5)).append("\nG0 Z").append(Figures.of(back, program.decimals()));
 		}
 		if (Words.says(head, 'G', 54)) {
 			return;

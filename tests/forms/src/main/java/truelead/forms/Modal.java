@@ -13,8 +13,10 @@ final class Modal extends BlockByBlock {
 
 	@Override
 	String rewrite(Program program, Block block, Course.State before) {
-		boolean axes = Words.has(block, "XYZ") && !Words.has(block, "TPLO") && !Words.says(block, 'G', 76) && !Words.call(block) && !Words.says(block, 'G', 52, 92);
+		boolean axes = Words.has(block, "XYZ") && !Words.has(block, "TPLO") && !Words.says(block, 'G', 76) && !Words.call(block)
+				&& !Words.says(block, 'G', 52, 92);
 		boolean said = Words.cycle(block) > 0 || Words.says(block, 'G', 0, 1, 2, 3, 80);
-		return axes && !said && before.cycle() == 0 && before.motion() >= 0 && before.motion() <= 3 ? Words.first(block.text(), "G" + before.motion()) : block.text();
+		return axes && !said && before.cycle() == 0 && before.motion() >= 0 && before.motion() <= 3
+				? Words.first(block.text(), "G" + before.motion()) : block.text();
 	}
 }

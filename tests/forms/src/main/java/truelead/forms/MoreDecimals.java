@@ -23,7 +23,8 @@ final class MoreDecimals extends PlainBlocks {
 			String figures = number.startsWith("-") || number.startsWith("+") ? number.substring(1).strip() : number;
 			int point = figures.indexOf('.');
 			String decimals = figures.substring(point + 1);
-			return word.address() + sign + (point == 0 ? "0" : "") + figures.substring(0, point + 1) + decimals + "0".repeat(Math.max(0, 3 - decimals.length()));
+			return word.address() + sign + (point == 0 ? "0" : "") + figures.substring(0, point + 1) + decimals
+					+ "0".repeat(Math.max(0, 3 - decimals.length()));
 		});
 	}
 }

@@ -8,7 +8,8 @@ final class Moved extends BlockByBlock {
 
 	@Override
 	public Optional<String> declines(Program program) {
-		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.says('G', 90.1), program.calls(), program.skips(), program.withoutPoint());
+		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.says('G', 90.1),
+				program.calls(), program.skips(), program.withoutPoint());
 	}
 
 	@Override

@@ -27,17 +27,20 @@ final class NamesInAList implements Form {
 		for (int i = 0; i < lines.size(); i++) {
 			Block block = program.blocks().get(i);
 			if (Words.toolChange(block)) {
-				boolean named = Words.has(block, "T") && block.comments().size() == 1 && block.comments().get(0).mark() == Element.CommentMark.PARENTHESES
+				boolean named = Words.has(block, "T") && block.comments().size() == 1
+						&& block.comments().get(0).mark() == Element.CommentMark.PARENTHESES
 						&& (i == 0 || program.blocks().get(i - 1).comments().isEmpty());
 				if (!named) {
 					return program.lines();
 				}
-				list.append("(T").append(Figures.code(Words.number(block, 'T', 0))).append(" - ").append(block.comments().get(0).text().strip()).append(")\n");
+				list.append("(T").append(Figures.code(Words.number(block, 'T', 0))).append(" - ")
+						.append(block.comments().get(0).text().strip()).append(")\n");
 				lines.set(i, Words.eachComment(block, comment -> "").stripTrailing());
 			}
 		}
 		int head = 0;
-		while (head < lines.size() && !Words.works(program.blocks().get(head)) || head < lines.size() && Words.head(program.blocks().get(head))) {
+		while (head < lines.size() && !Words.works(program.blocks().get(head)) || head < lines.size() && Words.head(program.blocks()
+				.get(head))) {
 			head++;
 		}
 		if (!list.isEmpty() && head < lines.size()) {

@@ -8,7 +8,8 @@ final class NumbersInVariables extends BlockByBlock {
 
 	@Override
 	public Optional<String> declines(Program program) {
-		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.calls(), program.withoutPoint());
+		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.calls(),
+				program.withoutPoint());
 	}
 
 	@Override

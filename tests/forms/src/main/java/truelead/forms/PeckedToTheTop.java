@@ -13,6 +13,7 @@ final class PeckedToTheTop extends BlockByBlock {
 
 	@Override
 	String rewrite(Program program, Block block, Course.State before) {
-		return Words.says(block, 'G', 83) && Words.has(block, "Q") ? Words.each(block, word -> word.address() == 'G' && Words.value(word) == 83 ? "G73" : null) : block.text();
+		return Words.says(block, 'G', 83) && Words.has(block, "Q")
+				? Words.each(block, word -> word.address() == 'G' && Words.value(word) == 83 ? "G73" : null) : block.text();
 	}
 }

@@ -8,7 +8,8 @@ final class PlacesByALoop extends RowByRow {
 
 	@Override
 	public Optional<String> declines(Program program) {
-		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.calls(), program.skips(), program.withoutPoint());
+		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.calls(),
+				program.skips(), program.withoutPoint());
 	}
 
 	@Override
@@ -28,8 +29,8 @@ final class PlacesByALoop extends RowByRow {
 		for (int k = 2; k <= last; k++) {
 			lines.set(row.head() + k, null);
 		}
-		lines.set(row.head() + 1, "#101=1\nWHILE[#101LE" + last + "]DO1\n" + along('X', first[0], dx, program) + " " + along('Y', first[1], dy, program)
-				+ "\n#101=#101+1\nEND1");
+		lines.set(row.head() + 1, "#101=1\nWHILE[#101LE" + last + "]DO1\n" + along('X', first[0], dx, program) + " "
+				+ along('Y', first[1], dy, program) + "\n#101=#101+1\nEND1");
 	}
 
 	private static String along(char axis, double from, double step, Program program) {

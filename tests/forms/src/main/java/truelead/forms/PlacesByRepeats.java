@@ -20,7 +20,8 @@ final class PlacesByRepeats extends RowByRow {
 
 	@Override
 	public Optional<String> declines(Program program) {
-		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.calls(), program.skips(), program.withoutPoint());
+		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.calls(),
+				program.skips(), program.withoutPoint());
 	}
 
 	@Override
@@ -36,7 +37,8 @@ final class PlacesByRepeats extends RowByRow {
 			while (k + count <= last && same(step(row, k), step(row, k + count))) {
 				count++;
 			}
-			steps.append(k == 1 ? " " : "\n").append(words(program, step(row, k)[0], step(row, k)[1])).append(count > 1 ? " " + word + count : "");
+			steps.append(k == 1 ? " " : "\n").append(words(program, step(row, k)[0], step(row, k)[1]))
+					.append(count > 1 ? " " + word + count : "");
 			repeated |= count > 1;
 		}
 		if (repeated) {

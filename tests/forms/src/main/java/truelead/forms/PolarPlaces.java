@@ -9,12 +9,14 @@ final class PolarPlaces extends RowByRow {
 
 	@Override
 	public Optional<String> declines(Program program) {
-		return Form.first(program.notPlain(), program.notForMilling(), program.cyclesWithI(), program.increments(), program.framed(), program.calls(), program.skips(), program.withoutPoint());
+		return Form.first(program.notPlain(), program.notForMilling(), program.cyclesWithI(), program.increments(), program.framed(),
+				program.calls(), program.skips(), program.withoutPoint());
 	}
 
 	@Override
 	void rewrite(Program program, Row row, Course.State before, List<String> lines) {
-		if (before.cycle() > 0 || !Words.says(program.blocks().get(row.behind()), 'G', 80) || Words.has(program.blocks().get(row.head()), "KLIJ")) {
+		if (before.cycle() > 0 || !Words.says(program.blocks().get(row.behind()), 'G', 80)
+				|| Words.has(program.blocks().get(row.head()), "KLIJ")) {
 			return;
 		}
 		Block head = program.blocks().get(row.head());

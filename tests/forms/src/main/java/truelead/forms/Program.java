@@ -97,7 +97,8 @@ record Program(List<Block> blocks, boolean turning, boolean inch, boolean asWrit
 
 	/** The numbers of all tools called, as written without zeros before them. */
 	private List<String> tools() {
-		return blocks.stream().flatMap(block -> block.words().stream()).filter(word -> word.address() == 'T' && word.literal()).map(Words::code).toList();
+		return blocks.stream().flatMap(block -> block.words().stream()).filter(word -> word.address() == 'T' && word.literal())
+				.map(Words::code).toList();
 	}
 
 	/** Lengths without a decimal point on a machine that counts them in smallest steps. */
@@ -139,7 +140,8 @@ record Program(List<Block> blocks, boolean turning, boolean inch, boolean asWrit
 
 	/** Comments that name a length, other than the size of a tool or thread. */
 	Optional<String> lengthsInComments() {
-		return comments("speaks of lengths", "THK", "THICK", "DEEP", "DEPTH", "WALL", "PLATE", "TIEF", "LANG", "LONG", "THREAD:", "HOLE:", "TOOL:", "SURFACE:", "SURFACE", "BOTTOM");
+		return comments("speaks of lengths", "THK", "THICK", "DEEP", "DEPTH", "WALL", "PLATE", "TIEF", "LANG", "LONG", "THREAD:", "HOLE:",
+				"TOOL:", "SURFACE:", "SURFACE", "BOTTOM");
 	}
 
 	/** Comments that may name tools by their numbers: one with the number of a tool in it. */
@@ -151,12 +153,14 @@ record Program(List<Block> blocks, boolean turning, boolean inch, boolean asWrit
 
 	/** Remarks marked otherwise than by parentheses. */
 	Optional<String> remarks() {
-		return why("has other remarks", blocks.stream().flatMap(block -> block.comments().stream()).anyMatch(comment -> comment.mark() != Element.CommentMark.PARENTHESES));
+		return why("has other remarks", blocks.stream().flatMap(block -> block.comments().stream()).anyMatch(comment ->
+				comment.mark() != Element.CommentMark.PARENTHESES));
 	}
 
 	/** A comment with a word that begins with one of these, alone or before a number. */
 	private Optional<String> comments(String reason, String... words) {
-		return why(reason, blocks.stream().flatMap(block -> block.comments().stream()).anyMatch(comment -> names(comment.text().toUpperCase(Locale.ROOT), words)));
+		return why(reason, blocks.stream().flatMap(block -> block.comments().stream()).anyMatch(comment ->
+				names(comment.text().toUpperCase(Locale.ROOT), words)));
 	}
 
 	private static boolean names(String comment, String... words) {

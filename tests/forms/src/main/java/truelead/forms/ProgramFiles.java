@@ -24,7 +24,8 @@ public final class ProgramFiles {
 		List<Path> files = new ArrayList<>();
 		for (String folder : folders) {
 			try (Stream<Path> all = Files.walk(Path.of(folder))) {
-				all.filter(file -> ENDINGS.stream().anyMatch(file.toString().toLowerCase(Locale.ROOT)::endsWith)).sorted().forEach(files::add);
+				all.filter(file -> ENDINGS.stream().anyMatch(file.toString().toLowerCase(Locale.ROOT)::endsWith)).sorted()
+						.forEach(files::add);
 			}
 		}
 		Collections.shuffle(files, new Random(5));

@@ -8,7 +8,8 @@ final class QuarterTurned extends BlockByBlock {
 
 	@Override
 	public Optional<String> declines(Program program) {
-		return Form.first(program.notPlain(), program.notForMilling(), program.cyclesWithI(), program.says('G', 76, 87, 16, 18, 19, 51, 51.1, 68, 10, 65), program.says('M', 198), program.says('M', 98));
+		return Form.first(program.notPlain(), program.notForMilling(), program.cyclesWithI(),
+				program.says('G', 76, 87, 16, 18, 19, 51, 51.1, 68, 10, 65), program.says('M', 198), program.says('M', 98));
 	}
 
 	@Override

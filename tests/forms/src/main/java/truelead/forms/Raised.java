@@ -21,7 +21,8 @@ final class Raised extends BlockByBlock {
 
 	@Override
 	public Optional<String> declines(Program program) {
-		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.calls(), program.skips(), program.withoutPoint(), program.says('G', 76, 87), program.heightsInComments(), program.cyclesWithI());
+		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.calls(),
+				program.skips(), program.withoutPoint(), program.says('G', 76, 87), program.heightsInComments(), program.cyclesWithI());
 	}
 
 	@Override
@@ -43,7 +44,7 @@ final class Raised extends BlockByBlock {
 	/** Where the top of the work is no longer at zero only a note or the R plane tells it. */
 	@Override
 	public Set<String> mayFallSilent() {
-		return Set.of("deep-thread", "start-too-close", "thread-too-short", "not-through", "tap-through-fixture", "countersink-too-small", "reach-too-short", "helix-too-short",
-				"exit-scars-thread");
+		return Set.of("deep-thread", "start-too-close", "thread-too-short", "not-through", "tap-through-fixture", "countersink-too-small",
+				"reach-too-short", "helix-too-short", "exit-scars-thread");
 	}
 }

@@ -24,7 +24,8 @@ record Row(int head, List<double[]> places, boolean ended) {
 			List<double[]> places = new ArrayList<>();
 			places.add(new double[] {states.get(i).end(blocks.get(i), 'X'), states.get(i).end(blocks.get(i), 'Y')});
 			int next = i + 1;
-			for (; next < blocks.size() && !states.get(next).relative() && Words.only(blocks.get(next), "XY") && blocks.get(next).elements().size() == blocks.get(next).words().size(); next++) {
+			for (; next < blocks.size() && !states.get(next).relative() && Words.only(blocks.get(next), "XY")
+					&& blocks.get(next).elements().size() == blocks.get(next).words().size(); next++) {
 				places.add(new double[] {states.get(next).end(blocks.get(next), 'X'), states.get(next).end(blocks.get(next), 'Y')});
 			}
 			rows.add(new Row(i, places, next < blocks.size() && Words.says(blocks.get(next), 'G', 0, 1, 80)));

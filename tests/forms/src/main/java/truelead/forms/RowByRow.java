@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Objects;
 import truelead.grammar.Block;
 
-/** A form that writes the canned cycles of a program anew, each with the places behind it; only rows whose places are known and whose end is told. */
+/**
+ * A form that writes the canned cycles of a program anew, each with the places behind it; only rows whose places are known and whose end is
+ * told.
+ */
 abstract class RowByRow implements Form {
 
 	/** Writes a row into the program's lines; lines that are no longer needed become null. */
@@ -30,6 +33,7 @@ abstract class RowByRow implements Form {
 
 	/** The block with G90 or the like in it, where a block that ends the cycle has it behind G80. */
 	static String ending(Block block, String code) {
-		return Words.says(block, 'G', 80) ? Words.each(block, word -> word.address() == 'G' && Words.value(word) == 80 ? "G80 " + code : null) : Words.first(block.text(), code);
+		return Words.says(block, 'G', 80) ? Words.each(block, word -> word.address() == 'G' && Words.value(word) == 80 ? "G80 " + code
+				: null) : Words.first(block.text(), code);
 	}
 }

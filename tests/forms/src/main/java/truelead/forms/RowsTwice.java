@@ -9,7 +9,8 @@ final class RowsTwice implements Form {
 
 	@Override
 	public Optional<String> declines(Program program) {
-		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.calls(), program.withoutPoint());
+		return Form.first(program.notPlain(), program.notForMilling(), program.increments(), program.framed(), program.calls(),
+				program.withoutPoint());
 	}
 
 	private static final double ASIDE_MM = 1234;
@@ -36,7 +37,8 @@ final class RowsTwice implements Form {
 		for (Row row : rows) {
 			int last = row.behind() - 1;
 			StringBuilder again = new StringBuilder(lines.get(last));
-			row.places().forEach(place -> again.append('\n').append(RowByRow.words(program, place[0] + Math.rint(program.length(ASIDE_MM)), place[1])));
+			row.places().forEach(place -> again.append('\n')
+					.append(RowByRow.words(program, place[0] + Math.rint(program.length(ASIDE_MM)), place[1])));
 			lines.set(last, again.toString());
 		}
 		return lines;

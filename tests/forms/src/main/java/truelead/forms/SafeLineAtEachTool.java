@@ -8,7 +8,8 @@ final class SafeLineAtEachTool extends BlockByBlock {
 
 	@Override
 	public Optional<String> declines(Program program) {
-		return Form.first(program.notPlain(), program.notForMilling(), program.calls(), program.framed(), program.says('G', 20, 70), program.increments(), program.says('G', 93, 95));
+		return Form.first(program.notPlain(), program.notForMilling(), program.calls(), program.framed(), program.says('G', 20, 70),
+				program.increments(), program.says('G', 93, 95));
 	}
 
 	@Override

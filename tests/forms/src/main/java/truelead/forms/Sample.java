@@ -38,7 +38,8 @@ record Sample(String name, MachineProfile machine, Program program, List<String>
 		CheckResult result = Checked.text(text, machine);
 		boolean inch = result.work().shop().unit().value() == LengthUnit.INCH;
 		MachineProfile taken = result.work().shop().profile();
-		return new Sample(name, machine, Program.of(text, taken.isLathe(), inch, taken.is(ProfileKey.NUMBERS_WITHOUT_POINT, "as-written")), said(result));
+		return new Sample(name, machine, Program.of(text, taken.isLathe(), inch, taken.is(ProfileKey.NUMBERS_WITHOUT_POINT, "as-written")),
+				said(result));
 	}
 
 	/** Writes it in a form and checks that. */

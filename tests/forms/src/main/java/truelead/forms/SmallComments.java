@@ -9,7 +9,8 @@ final class SmallComments implements Form {
 
 	@Override
 	public List<String> rewrite(Program program) {
-		return program.blocks().stream().map(block -> Words.eachComment(block, comment -> Words.written(block, comment).toLowerCase(Locale.ROOT))).toList();
+		return program.blocks().stream()
+				.map(block -> Words.eachComment(block, comment -> Words.written(block, comment).toLowerCase(Locale.ROOT))).toList();
 	}
 
 	/** A class in small letters is that of a bolt. */

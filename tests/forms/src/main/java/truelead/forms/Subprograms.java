@@ -14,7 +14,8 @@ final class Subprograms {
 
 	/** Subprograms of a program, numbered from here on where it has no such numbers itself, each ended by a block. */
 	Subprograms(Program program, int first, String last) {
-		this.first = program.blocks().stream().anyMatch(block -> Words.number(block, 'O', 0) >= first && Words.number(block, 'O', 0) < first + 500) ? first - 500 : first;
+		this.first = program.blocks().stream().anyMatch(block -> Words.number(block, 'O', 0) >= first && Words.number(block, 'O', 0) < first
+				+ 500) ? first - 500 : first;
 		this.last = last;
 	}
 

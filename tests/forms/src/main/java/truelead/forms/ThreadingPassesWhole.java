@@ -20,7 +20,8 @@ final class ThreadingPassesWhole implements Form {
 			Block block = program.blocks().get(i);
 			if (Words.says(block, 'G', 92) && Words.has(block, "X")) {
 				StringBuilder again = new StringBuilder("G92");
-				block.words().stream().filter(word -> "ZRF".indexOf(word.address()) >= 0).forEach(word -> again.append(' ').append(Words.written(block, word)));
+				block.words().stream().filter(word -> "ZRF".indexOf(word.address()) >= 0)
+						.forEach(word -> again.append(' ').append(Words.written(block, word)));
 				pass = Words.has(block, "Z") && Words.has(block, "F") ? again.toString() : "";
 			} else if (!pass.isEmpty() && Words.only(block, "X")) {
 				lines.set(i, Words.first(lines.get(i), pass));

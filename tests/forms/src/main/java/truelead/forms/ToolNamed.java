@@ -60,6 +60,7 @@ final class ToolNamed implements Form {
 
 	/** Whether a line is a single comment. */
 	private static boolean remark(Program program, int line) {
-		return line >= 0 && line < program.blocks().size() && program.blocks().get(line).comments().size() == 1 && program.blocks().get(line).elements().size() == 1;
+		return line >= 0 && line < program.blocks().size() && program.blocks().get(line).comments().size() == 1
+				&& program.blocks().get(line).elements().size() == 1;
 	}
 }

@@ -40,7 +40,8 @@ final class ToolsInSubprograms implements Form {
 			while (behind > first && !Words.works(program.blocks().get(behind - 1))) {
 				behind--; // what stands above the next change speaks of it
 			}
-			lines.set(first - 1, lines.get(first - 1) + "\nM98 P" + works.of(String.join("\n", lines.subList(first, behind)) + "\n(" + k + ")"));
+			lines.set(first - 1, lines.get(first - 1) + "\nM98 P" + works.of(String.join("\n", lines.subList(first, behind))
+					+ "\n(" + k + ")"));
 			for (int i = first; i < behind; i++) {
 				lines.set(i, null);
 			}

@@ -13,6 +13,7 @@ final class ToolsRenumbered extends BlockByBlock {
 
 	@Override
 	String rewrite(Program program, Block block, Course.State before) {
-		return Words.each(block, word -> "THD".indexOf(word.address()) >= 0 && Words.value(word) > 0 ? word.address() + Figures.code(Words.value(word) + 20) : null);
+		return Words.each(block, word -> "THD".indexOf(word.address()) >= 0 && Words.value(word) > 0 ? word.address()
+				+ Figures.code(Words.value(word) + 20) : null);
 	}
 }

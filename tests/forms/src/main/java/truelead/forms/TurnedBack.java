@@ -11,7 +11,8 @@ final class TurnedBack implements Form {
 
 	@Override
 	public Optional<String> declines(Program program) {
-		return Form.first(turned.declines(program), program.increments(), program.says('G', 92, 52), program.calls(), program.says('G', 41, 42));
+		return Form.first(turned.declines(program), program.increments(), program.says('G', 92, 52), program.calls(),
+				program.says('G', 41, 42));
 	}
 
 	@Override

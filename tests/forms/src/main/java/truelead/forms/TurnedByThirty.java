@@ -13,7 +13,9 @@ final class TurnedByThirty extends BlockByBlock {
 
 	@Override
 	public Optional<String> declines(Program program) {
-		return Form.first(program.notPlain(), program.notForMilling(), program.cyclesWithI(), program.increments(), program.framed(), program.calls(), program.skips(), program.withoutPoint(), program.says('G', 76, 87), spirals(program), program.says('G', 41, 42));
+		return Form.first(program.notPlain(), program.notForMilling(), program.cyclesWithI(), program.increments(), program.framed(),
+				program.calls(), program.skips(), program.withoutPoint(), program.says('G', 76, 87), spirals(program),
+				program.says('G', 41, 42));
 	}
 
 	@Override
@@ -49,8 +51,8 @@ final class TurnedByThirty extends BlockByBlock {
 		List<Course.State> states = Course.of(program);
 		for (int i = 0; i < states.size(); i++) {
 			Optional<Arc> arc = Arc.of(program.blocks().get(i), states.get(i));
-			if (arc.isPresent() && Math.abs(Math.hypot(arc.get().to()[0] - arc.get().from()[0] - arc.get().i(), arc.get().to()[1] - arc.get().from()[1] - arc.get().j())
-					- arc.get().radius()) > program.length(0.002)) {
+			if (arc.isPresent() && Math.abs(Math.hypot(arc.get().to()[0] - arc.get().from()[0] - arc.get().i(),
+					arc.get().to()[1] - arc.get().from()[1] - arc.get().j()) - arc.get().radius()) > program.length(0.002)) {
 				return Optional.of("has spirals");
 			}
 		}

@@ -24,8 +24,9 @@ public final class Words {
 
 	/** Whether it is of plain words, comments, marks to skip and percent signs alone, and read without a problem. */
 	static boolean plain(Block block) {
-		return block.problems().isEmpty() && block.elements().stream().allMatch(element -> element instanceof Element.Comment || element instanceof Element.BlockDelete
-				|| element instanceof Element.Percent || element instanceof Element.Word word && word.literal() && word.extension() < 0 && Character.isLetter(word.address()));
+		return block.problems().isEmpty() && block.elements().stream().allMatch(element -> element instanceof Element.Comment
+				|| element instanceof Element.BlockDelete || element instanceof Element.Percent || element instanceof Element.Word word
+				&& word.literal() && word.extension() < 0 && Character.isLetter(word.address()));
 	}
 
 	/** Whether any word stands in it. */
@@ -51,7 +52,8 @@ public final class Words {
 	static boolean says(Block block, char letter, double... codes) {
 		for (Element.Word word : block.words()) {
 			for (double code : codes) {
-				if (word.address() == letter && word.value() instanceof Expression.Number number && Math.abs(number.value() - code) < SAME_CODE) {
+				if (word.address() == letter && word.value() instanceof Expression.Number number
+						&& Math.abs(number.value() - code) < SAME_CODE) {
 					return true;
 				}
 			}

@@ -18,7 +18,8 @@ final class WordsInAnotherOrder extends PlainBlocks {
 
 	@Override
 	String plain(Program program, Block block, Course.State before) {
-		boolean kept = Words.head(block) || Words.end(block) || Words.call(block) || Words.says(block, 'G', 52, 92) || block.elements().size() != block.words().size() && !ends(block);
+		boolean kept = Words.head(block) || Words.end(block) || Words.call(block) || Words.says(block, 'G', 52, 92)
+				|| block.elements().size() != block.words().size() && !ends(block);
 		if (kept) {
 			return block.text();
 		}

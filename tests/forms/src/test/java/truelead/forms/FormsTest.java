@@ -14,8 +14,9 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * The same program in another form says the same: rule and severity of each finding. Each form is tried on some of the programs that it can rewrite,
- * others for each form; {@code -Dforms.each=N} takes more of them, {@code -Dforms.programs=N} more of the fault bench, {@code -Dforms.first=N} others of it.
+ * The same program in another form says the same: rule and severity of each finding. Each form is tried on some of the programs that it can
+ * rewrite, others for each form; {@code -Dforms.each=N} takes more of them, {@code -Dforms.programs=N} more of the fault bench,
+ * {@code -Dforms.first=N} others of it.
  */
 class FormsTest {
 
@@ -59,7 +60,8 @@ class FormsTest {
 		}
 		assertThat(differences).as("of %d programs in the form '%s'", rewritten, form.name()).isEmpty();
 		assertThat(rewritten).as("programs written in the form '%s'", form.name()).isGreaterThanOrEqualTo(FEWEST);
-		assertThat(refused).as("of %d programs, those that the form '%s' refuses", seen, form.name()).isLessThanOrEqualTo((int) (REFUSED * seen));
+		assertThat(refused).as("of %d programs, those that the form '%s' refuses", seen, form.name())
+				.isLessThanOrEqualTo((int) (REFUSED * seen));
 	}
 
 	/** With {@code -Dforms.out=FOLDER}, the program as it was and in the form, to be looked at. */

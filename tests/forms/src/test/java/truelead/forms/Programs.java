@@ -13,7 +13,10 @@ import truelead.checker.rule.RulePage;
 import truelead.checker.rulebook.Rules;
 import truelead.faults.Trial;
 
-/** Programs to try forms on: the samples of all rule pages, the demo programs, the checker's own test programs, and those of the fault bench. */
+/**
+ * Programs to try forms on: the samples of all rule pages, the demo programs, the checker's own test programs, and those of the fault
+ * bench.
+ */
 final class Programs {
 
 	private static final Path TOP = Path.of("").toAbsolutePath().resolve("../..").normalize();
@@ -34,7 +37,8 @@ final class Programs {
 						i++;
 					}
 					List<String> program = lines.subList(first, i + 1).stream().filter(line -> !line.strip().startsWith("^")).toList();
-					samples.add(Sample.of(page.name() + ".md:" + first, String.join("\n", program) + "\n", machine(lines.get(first - 1).substring(FENCE.length()).strip())));
+					samples.add(Sample.of(page.name() + ".md:" + first, String.join("\n", program) + "\n",
+							machine(lines.get(first - 1).substring(FENCE.length()).strip())));
 				}
 			}
 		}
@@ -58,7 +62,8 @@ final class Programs {
 		for (String folder : List.of("plugin/editor/demo", "plugin/checker/src/test/resources/truelead/checker/programs")) {
 			try (Stream<Path> files = Files.list(TOP.resolve(folder))) {
 				for (Path file : files.sorted().toList()) {
-					samples.add(Sample.of(file.getFileName().toString(), Files.readString(file, StandardCharsets.UTF_8).replace("\r\n", "\n"), MachineProfile.generic()));
+					samples.add(Sample.of(file.getFileName().toString(), Files.readString(file, StandardCharsets.UTF_8).replace("\r\n",
+							"\n"), MachineProfile.generic()));
 				}
 			} catch (IOException unreadable) {
 				throw new UncheckedIOException(unreadable);
@@ -70,7 +75,8 @@ final class Programs {
 	/** A program of the fault bench. */
 	static Sample ofBench(long seed) {
 		Trial trial = Trial.of(seed);
-		MachineProfile machine = trial.machine().isEmpty() ? MachineProfile.generic() : MachineProfile.read(trial.machine(), trial.name()).profile();
+		MachineProfile machine = trial.machine().isEmpty() ? MachineProfile.generic()
+				: MachineProfile.read(trial.machine(), trial.name()).profile();
 		return Sample.of(trial.name(), trial.text(), machine);
 	}
 }

@@ -27,19 +27,23 @@ class DocumentsTest {
 	void everyClassThatTheDevelopersPageNamesIsThere() {
 		Map<String, List<JavaSource>> types = new HashMap<>();
 		for (JavaSource source : House.JAVA) {
-			TYPE.matcher(source.code()).results().forEach(found -> types.computeIfAbsent(found.group(1), name -> new ArrayList<>()).add(source));
+			TYPE.matcher(source.code()).results().forEach(found -> types.computeIfAbsent(found.group(1), name -> new ArrayList<>())
+					.add(source));
 		}
 		Set<String> others = new HashSet<>(List.of("Double", "Comparator")); // Java's own
-		House.files().stream().filter(file -> file.endsWith(".g4")).forEach(file -> others.add(file.substring(file.lastIndexOf('/') + 1, file.length() - 3)));
+		House.files().stream().filter(file -> file.endsWith(".g4"))
+				.forEach(file -> others.add(file.substring(file.lastIndexOf('/') + 1, file.length() - 3)));
 		Set<String> gone = new TreeSet<>();
 		for (Matcher found = NAMED.matcher(pages()); found.find();) {
 			List<JavaSource> known = types.getOrDefault(found.group(2), List.of());
-			boolean there = known.stream().anyMatch(source -> (source.packageName() + ".").endsWith(found.group(1)) && has(source, found.group(3)));
+			boolean there = known.stream().anyMatch(source -> (source.packageName() + ".").endsWith(found.group(1))
+					&& has(source, found.group(3)));
 			if (!there && !others.contains(found.group(2))) {
 				gone.add(found.group());
 			}
 		}
-		assertThat(gone).as("DEVELOPERS.md or a package-info names a class, a package before it or something in it that is no longer there: tell what is there now").isEmpty();
+		assertThat(gone).as("DEVELOPERS.md or a package-info names a class, a package before it or something in it that is no longer "
+				+ "there: tell what is there now").isEmpty();
 	}
 
 	/** DEVELOPERS.md and behind it how each package works, names between the same marks. */
@@ -50,7 +54,8 @@ class DocumentsTest {
 
 	/** Whether a source speaks of each of some members. */
 	private static boolean has(JavaSource source, String members) {
-		return Arrays.stream(members.split("\\.")).filter(member -> !member.isEmpty()).allMatch(member -> Pattern.compile("\\b" + member + "\\b").matcher(source.code()).find());
+		return Arrays.stream(members.split("\\.")).filter(member -> !member.isEmpty())
+				.allMatch(member -> Pattern.compile("\\b" + member + "\\b").matcher(source.code()).find());
 	}
 
 	@Test
@@ -85,10 +90,12 @@ class DocumentsTest {
 		String pom = House.text("pom.xml");
 		String notices = House.text("feature/notices/THIRD-PARTY.txt");
 		Set<String> versions = new TreeSet<>();
-		for (String pattern : List.of("<artifactId>[\\w-]+</artifactId><version>([\\d.]+)</version></dependency>", "<antlr.version>([\\d.]+)<")) {
+		for (String pattern : List.of("<artifactId>[\\w-]+</artifactId><version>([\\d.]+)</version></dependency>",
+				"<antlr.version>([\\d.]+)<")) {
 			Pattern.compile(pattern).matcher(pom).results().forEach(found -> versions.add(found.group(1)));
 		}
 		assertThat(versions).hasSizeGreaterThan(4);
-		assertThat(versions).as("feature/notices/THIRD-PARTY.txt travels with every jar and names what is in it").allSatisfy(version -> assertThat(notices).contains(" " + version));
+		assertThat(versions).as("feature/notices/THIRD-PARTY.txt travels with every jar and names what is in it")
+				.allSatisfy(version -> assertThat(notices).contains(" " + version));
 	}
 }

@@ -21,7 +21,8 @@ final class House {
 	private static final Set<String> NOT_OURS = Set.of("target", ".git", "screenshots", "bin");
 
 	/** All Java files, in the order of their paths. */
-	static final List<JavaSource> JAVA = files().stream().filter(file -> file.endsWith(".java")).map(file -> JavaSource.of(file, text(file))).toList();
+	static final List<JavaSource> JAVA = files().stream().filter(file -> file.endsWith(".java"))
+			.map(file -> JavaSource.of(file, text(file))).toList();
 
 	private House() {
 	}

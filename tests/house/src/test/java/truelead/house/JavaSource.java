@@ -19,8 +19,10 @@ record JavaSource(String path, String text, String code) {
 	private static final Pattern PACKAGE = Pattern.compile("^package ([\\w.]+);", Pattern.MULTILINE);
 	private static final Pattern IMPORT = Pattern.compile("^import (static )?([\\w.]+)\\.(\\w+|\\*);", Pattern.MULTILINE);
 	/** Javadoc, an empty line, or what is declared: up to {@code =}, {@code ;} or an opening brace. Other annotations are passed over. */
-	private static final Pattern PIECE = Pattern.compile("^\\t*(?:/\\*\\*(?<doc>.*?)\\*/|(?<gap>$)|(?<override>@Override$)|(?<declared>(?:(?:public|private|protected|static|final|abstract|sealed|default) )*"
-			+ "(?!return |throw |else |new |case |package |import |super|this)[\\w.]+[^;={}()\\n]*(?:\\((?:[^(){};]|\\([^()]*\\))*\\)[^;={}]*)?)(?=[;={]))", Pattern.DOTALL | Pattern.MULTILINE);
+	private static final Pattern PIECE = Pattern.compile("^\\t*(?:/\\*\\*(?<doc>.*?)\\*/|(?<gap>$)|(?<override>@Override$)"
+			+ "|(?<declared>(?:(?:public|private|protected|static|final|abstract|sealed|default) )*"
+			+ "(?!return |throw |else |new |case |package |import |super|this)[\\w.]+[^;={}()\\n]*"
+			+ "(?:\\((?:[^(){};]|\\([^()]*\\))*\\)[^;={}]*)?)(?=[;={]))", Pattern.DOTALL | Pattern.MULTILINE);
 	private static final Pattern NAMED = Pattern.compile("\\b(truelead(?:\\.[a-z]+)+)\\.[A-Z]\\w*");
 
 	/** An import: of a member where it is static, else of a class. */
@@ -33,7 +35,8 @@ record JavaSource(String path, String text, String code) {
 
 	/** Whether it ships: no test, no benchmark. */
 	boolean ships() {
-		return path.contains("/src/main/") && !path.startsWith("tests/") || path.startsWith("plugin/editor/src/") || path.startsWith("plugin/help/src/");
+		return path.contains("/src/main/") && !path.startsWith("tests/") || path.startsWith("plugin/editor/src/")
+				|| path.startsWith("plugin/help/src/");
 	}
 
 	boolean in(String... folders) {
@@ -51,6 +54,22 @@ record JavaSource(String path, String text, String code) {
 
 	int lines() {
 		return (int) text.lines().count();
+	}
+
+	/** The lines that take more columns, where a tab takes some; what stands in text blocks is as wide as it is. */
+	List<String> widerThan(int columns, int tab) {
+		List<String> wide = new ArrayList<>();
+		boolean block = false;
+		int number = 0;
+		for (String line : text.split("\n", -1)) {
+			number++;
+			int tabs = (int) line.chars().takeWhile(c -> c == '\t').count();
+			if (!block && line.codePointCount(0, line.length()) + tabs * (tab - 1) > columns) {
+				wide.add(path + ":" + number);
+			}
+			block ^= line.split("\"\"\"", -1).length % 2 == 0;
+		}
+		return wide;
 	}
 
 	List<Import> imports() {
@@ -96,7 +115,8 @@ record JavaSource(String path, String text, String code) {
 				doc = "";
 			} else if (found.group("declared") != null) {
 				String declaration = found.group("declared").replaceAll("\\s+", " ").strip();
-				members.add(new Member(1 + (int) text.substring(0, found.start("declared")).chars().filter(c -> c == '\n').count(), overrides, doc, declaration));
+				members.add(new Member(1 + (int) text.substring(0, found.start("declared")).chars().filter(c -> c == '\n').count(),
+						overrides, doc, declaration));
 				overrides = false;
 				doc = declaration.contains("(") ? "" : doc;
 			}
@@ -119,7 +139,7 @@ record JavaSource(String path, String text, String code) {
 
 	/** The lines of the file with comments and strings blanked out, so that they count as in the file. */
 	private String[] blankedLines() {
-		return NO_CODE.matcher(text).replaceAll(found -> "\n".repeat((int) found.group().chars().filter(c -> c == '\n').count()) + (found.group().charAt(0) == '/' ? " " : "\"\""))
-				.split("\n", -1);
+		return NO_CODE.matcher(text).replaceAll(found -> "\n".repeat((int) found.group().chars().filter(c -> c == '\n').count())
+				+ (found.group().charAt(0) == '/' ? " " : "\"\"")).split("\n", -1);
 	}
 }

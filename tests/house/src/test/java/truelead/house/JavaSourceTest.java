@@ -31,8 +31,16 @@ class JavaSourceTest {
 
 	@Test
 	void placesCountLinesAsTheFileDoes() {
-		assertThat(SOURCE.places(Pattern.compile("toLowerCase\\(\\)"))).containsExactly(
-				"plugin/checker/src/main/java/truelead/checker/hole/Cut.java:9  List<truelead.checker.rule.Rule> rules; String low = s.toLowerCase();");
+		assertThat(SOURCE.places(Pattern.compile("toLowerCase\\(\\)")))
+				.containsExactly("plugin/checker/src/main/java/truelead/checker/hole/Cut.java:9  List<truelead.checker.rule.Rule> rules; "
+						+ "String low = s.toLowerCase();");
+	}
+
+	@Test
+	void wideLinesAreFoundOutsideTextBlocks() {
+		JavaSource source = JavaSource.of("A.java",
+				"class A {\n\tint wide = 1234;\n\tString s = \"\"\"\n\t\t\t1234567890123456789\n\t\t\t\"\"\";\n}\n");
+		assertThat(source.widerThan(18, 4)).containsExactly("A.java:2");
 	}
 
 	@Test

@@ -15,26 +15,36 @@ import truelead.house.JavaSource.Member;
 class NumbersTest {
 
 	private static final Pattern NUMBER = Pattern.compile("\\b([dD]ouble|OptionalDouble)\\b");
-	private static final Pattern CONSTANT = Pattern.compile("(?:public |private )?static final (?:double|int|long|BigDecimal)(?:\\[\\])? (\\w+)$");
+	private static final Pattern CONSTANT =
+			Pattern.compile("(?:public |private )?static final (?:double|int|long|BigDecimal)(?:\\[\\])? (\\w+)$");
 
 	/** Units, and words that say that there is none. */
-	private static final Pattern UNIT = Pattern.compile("\\b(mm|millimetres?|inch|inches|micrometres?|radians?|degrees?|rev/min|rev/s|rev/s\\^2|mm/min|m/min|N m|N/mm|N|kW|seconds?|ms|minutes?|pixels?"
-			+ "|turns?|threads?|teeth|pitches|leads|diameters|characters|bytes|HRC|HB|per cent|percent|(?:own|program's|callout's|thread's|its|that|the given) unit|program units|unit of|unit that"
-			+ "|ratio|factor|share|times|part of|plain number|decimals)\\b|N/mm²|as in \\{@link");
+	private static final Pattern UNIT =
+			Pattern.compile("\\b(mm|millimetres?|inch|inches|micrometres?|radians?|degrees?|rev/min|rev/s|rev/s\\^2|mm/min|m/min|N "
+					+ "m|N/mm|N|kW|seconds?|ms|minutes?|pixels?"
+					+ "|turns?|threads?|teeth|pitches|leads|diameters|characters|bytes|HRC|HB|per "
+					+ "cent|percent|(?:own|program's|callout's|thread's|its|that|the given) unit|program units|unit of|unit that"
+					+ "|ratio|factor|share|times|part of|plain number|decimals)\\b|N/mm²|as in \\{@link");
 	/** Who says so. */
-	private static final Pattern SOURCE = Pattern.compile("\\b(ISO|ASME|DIN|BS|ANSI|JIS|Machinery's Handbook|common practice|from memory|geometry|by definition|choice of ours|the same)\\b");
+	private static final Pattern SOURCE =
+			Pattern.compile("\\b(ISO|ASME|DIN|BS|ANSI|JIS|Machinery's Handbook|common practice|from memory|geometry|by definition|choice "
+					+ "of ours|the same)\\b");
 
 	@Test
 	void everyNumberThatOthersSeeHasItsUnit() {
 		List<String> unitless = new ArrayList<>();
-		House.shipped().stream().filter(source -> source.in("grammar/", "plugin/checker/", "plugin/audit/")).forEach(source -> unitless.addAll(unitless(source)));
-		assertThat(unitless).as("say the unit in the Javadoc (mm, radians, rev/min, the program's own unit ...), or that it is a ratio, factor, share, part of, or a plain number").isEmpty();
+		House.shipped().stream().filter(source -> source.in("grammar/", "plugin/checker/", "plugin/audit/"))
+				.forEach(source -> unitless.addAll(unitless(source)));
+		assertThat(unitless).as("say the unit in the Javadoc (mm, radians, rev/min, the program's own unit ...), or that it is a ratio, "
+				+ "factor, share, part of, or a plain number").isEmpty();
 	}
 
 	@Test
 	void everyConstantOfTheTradeHasItsSource() {
-		assertThat(Stream.of("thread", "plan", "lesson").flatMap(room -> sourceless("plugin/checker/src/main/java/truelead/checker/" + room + "/")))
-				.as("say in a Javadoc of the constant who says so: a standard with its number, common practice, from memory, geometry, by definition, or a choice of ours").isEmpty();
+		assertThat(Stream.of("thread", "plan", "lesson")
+				.flatMap(room -> sourceless("plugin/checker/src/main/java/truelead/checker/" + room + "/")))
+				.as("say in a Javadoc of the constant who says so: a standard with its number, common practice, from memory, geometry, by "
+						+ "definition, or a choice of ours").isEmpty();
 	}
 
 	@Test
@@ -75,7 +85,8 @@ class NumbersTest {
 				""");
 		assertThat(unitless(source)).containsExactly("plugin/checker/src/main/java/truelead/checker/hole/Cone.java:9  Cone: angle",
 				"plugin/checker/src/main/java/truelead/checker/hole/Cone.java:18  public double width()");
-		assertThat(sourceless(source)).containsExactly("plugin/checker/src/main/java/truelead/checker/hole/Cone.java:15  static final double UNKNOWN");
+		assertThat(sourceless(source))
+				.containsExactly("plugin/checker/src/main/java/truelead/checker/hole/Cone.java:15  static final double UNKNOWN");
 	}
 
 	private static List<String> unitless(JavaSource source) {
@@ -96,7 +107,8 @@ class NumbersTest {
 	}
 
 	private static String place(JavaSource source, Member record) {
-		return source.path() + ":" + record.line() + "  " + record.declaration().replaceAll("(public |static |record )+(\\w+).*", "$2") + ": ";
+		return source.path() + ":" + record.line() + "  " + record.declaration().replaceAll("(public |static |record )+(\\w+).*", "$2")
+				+ ": ";
 	}
 
 	/** The numbers of a record of which neither its own line nor the record's sentences name a unit. */
@@ -120,7 +132,8 @@ class NumbersTest {
 	}
 
 	private static List<String> sourceless(JavaSource source) {
-		return source.members().stream().filter(member -> CONSTANT.matcher(member.declaration()).find() && !SOURCE.matcher(member.doc()).find())
-				.map(member -> source.path() + ":" + member.line() + "  " + member.declaration()).toList();
+		return source.members().stream().filter(member -> CONSTANT.matcher(member.declaration()).find()
+				&& !SOURCE.matcher(member.doc()).find()).map(member -> source.path() + ":" + member.line() + "  " + member.declaration())
+				.toList();
 	}
 }

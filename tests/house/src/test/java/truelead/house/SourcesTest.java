@@ -15,21 +15,33 @@ class SourcesTest {
 
 	private static final int LONGEST = 450;
 	private static final int LONG = 300;
+	private static final int WIDEST = 140;
+	private static final int TAB = 4;
 	private static final Pattern CONSTANT = Pattern.compile("\\n\\t+private static final [\\w<>\\[\\], ]+ (\\w+) =");
-	private static final Pattern METHOD = Pattern.compile("\\n\\t+private (?:static |final )*(?:<[^>]*> )?(?!record )[\\w<>\\[\\], .?]+ (\\w+)\\(([^)]*)\\)[^{;]*\\{");
+	private static final Pattern METHOD =
+			Pattern.compile("\\n\\t+private (?:static |final )*(?:<[^>]*> )?(?!record )[\\w<>\\[\\], .?]+ (\\w+)\\(([^)]*)\\)[^{;]*\\{");
 	private static final Pattern PARAMETER = Pattern.compile("(\\w+)(?:,|$)");
 
 	@Test
 	void noClassIsLong() {
-		assertThat(House.shipped().stream().filter(source -> source.lines() > LONGEST).map(source -> source.path() + ", " + source.lines() + " lines"))
-				.as("a class of more than " + LONGEST + " lines does several things: find the one that can stand alone").isEmpty();
+		assertThat(House.shipped().stream().filter(source -> source.lines() > LONGEST).map(source -> source.path() + ", " + source.lines()
+				+ " lines")).as("a class of more than " + LONGEST + " lines does several things: find the one that can stand alone")
+				.isEmpty();
 	}
 
 	@Test
 	void fewClassesAreOfMiddleLength() {
 		List<JavaSource> shipped = House.shipped();
-		List<String> longer = shipped.stream().filter(source -> source.lines() >= LONG).map(source -> source.path() + ", " + source.lines() + " lines").toList();
-		assertThat(longer).as("at most 5 % of " + shipped.size() + " classes have " + LONG + " lines or more").hasSizeLessThanOrEqualTo(shipped.size() / 20);
+		List<String> longer = shipped.stream().filter(source -> source.lines() >= LONG).map(source -> source.path() + ", " + source.lines()
+				+ " lines").toList();
+		assertThat(longer).as("at most 5 % of " + shipped.size() + " classes have " + LONG + " lines or more")
+				.hasSizeLessThanOrEqualTo(shipped.size() / 20);
+	}
+
+	@Test
+	void noLineIsWiderThanAScreen() {
+		List<String> wide = House.JAVA.stream().flatMap(source -> source.widerThan(WIDEST, TAB).stream()).toList();
+		assertThat(wide).as("fold lines of more than " + WIDEST + " columns, and write programs in strings as text blocks").isEmpty();
 	}
 
 	@Test
@@ -38,13 +50,15 @@ class SourcesTest {
 		for (JavaSource source : House.JAVA) {
 			Set<String> words = new HashSet<>(List.of(source.body().split("\\W+")));
 			for (JavaSource.Import one : source.imports()) {
-				boolean hidden = Pattern.compile("\\b(class|record|interface|enum) " + Pattern.quote(one.name()) + "\\b").matcher(source.code()).find();
+				boolean hidden = Pattern.compile("\\b(class|record|interface|enum) " + Pattern.quote(one.name()) + "\\b")
+						.matcher(source.code()).find();
 				if (hidden || !words.contains(one.name()) || !one.member() && one.from().equals(source.packageName())) {
 					idle.add(source.path() + " imports " + one.name());
 				}
 			}
 		}
-		assertThat(idle).as("take out imports that nothing uses, or that a class of the file hides by its own name, and name the classes instead of a *").isEmpty();
+		assertThat(idle).as("take out imports that nothing uses, or that a class of the file hides by its own name, and name the classes "
+				+ "instead of a *").isEmpty();
 	}
 
 	@Test
@@ -76,7 +90,8 @@ class SourcesTest {
 		List<String> unread = new ArrayList<>();
 		String code = source.code();
 		for (Matcher found = CONSTANT.matcher(code); found.find();) {
-			if (!named(found.group(1), code.replaceFirst("\\b" + found.group(1) + "\\b", "")) && !found.group(1).equals("serialVersionUID")) {
+			if (!named(found.group(1), code.replaceFirst("\\b" + found.group(1) + "\\b", ""))
+					&& !found.group(1).equals("serialVersionUID")) {
 				unread.add(source.path() + " never reads " + found.group(1));
 			}
 		}
@@ -115,7 +130,9 @@ class SourcesTest {
 
 	@Test
 	void everyPublicTypeSaysWhatItIs() {
-		Pattern type = Pattern.compile("^\\t*public (?:static |final |abstract |sealed |non-sealed )*(?:class|record|interface|enum|@interface) (\\w+)");
+		Pattern type =
+				Pattern.compile("^\\t*public (?:static |final |abstract |sealed |non-sealed "
+						+ ")*(?:class|record|interface|enum|@interface) (\\w+)");
 		List<String> silent = new ArrayList<>();
 		for (JavaSource source : House.shipped()) {
 			boolean said = false;
@@ -133,7 +150,8 @@ class SourcesTest {
 	@Test
 	void linesAreIndentedWithTabs() {
 		Pattern spaces = Pattern.compile("(?m)^ {2,}\\S");
-		assertThat(House.JAVA.stream().filter(source -> spaces.matcher(source.text()).find()).map(JavaSource::path)).as("a tab a level, so that a change shows what it changes").isEmpty();
+		assertThat(House.JAVA.stream().filter(source -> spaces.matcher(source.text()).find()).map(JavaSource::path))
+				.as("a tab a level, so that a change shows what it changes").isEmpty();
 	}
 
 	@Test
@@ -145,7 +163,8 @@ class SourcesTest {
 
 	@Test
 	void everyTextAndNumberHasItsLocale() {
-		assertThat(places("String\\.format\\((?!\\s*Locale)|\\.to(Lower|Upper)Case\\(\\)|\\.formatted\\(|\\.getBytes\\(\\)|new (FileReader|FileWriter)\\(|Charset\\.defaultCharset"))
+		assertThat(places("String\\.format\\((?!\\s*Locale)|\\.to(Lower|Upper)Case\\(\\)|\\.formatted\\(|\\.getBytes\\(\\)|new "
+				+ "(FileReader|FileWriter)\\(|Charset\\.defaultCharset"))
 				.as("a decimal comma or a Turkish i must change nothing: Locale.ROOT, and UTF-8 by name").isEmpty();
 	}
 

@@ -33,16 +33,18 @@ class FeedTablesTest {
 	@ParameterizedTest
 	@MethodSource("rows")
 	void driftOverTheDepth(CSVRecord row) throws IOException {
-		String program = String.format(Locale.ROOT, "G21 G90 G94%nT1 M6 (%s TAP)%nS%s M3%nG0 X0 Y0%nG43 H1 Z20.%nG84 Z-15. R5. F%s%nG80%nM30%n",
-				row.get("thread"), row.get("S_rpm"), row.get("F_programmed_mm_min"));
+		String program = String.format(Locale.ROOT,
+				"G21 G90 G94%nT1 M6 (%s TAP)%nS%s M3%nG0 X0 Y0%nG43 H1 Z20.%nG84 Z-15. R5. F%s%nG80%nM30%n", row.get("thread"),
+				row.get("S_rpm"), row.get("F_programmed_mm_min"));
 		String said = check(program);
 		BigDecimal drift = new BigDecimal(row.get("error_15mm_depth_mm"));
 
 		if (drift.signum() == 0) {
 			assertThat(said).doesNotContain("feed-off-pitch");
 		} else {
-			assertThat(said).contains("feed-off-pitch").contains(drift.abs().setScale(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString() + " mm "
-					+ (drift.signum() > 0 ? "ahead" : "behind"));
+			assertThat(said).contains("feed-off-pitch")
+					.contains(drift.abs().setScale(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString() + " mm "
+							+ (drift.signum() > 0 ? "ahead" : "behind"));
 		}
 	}
 

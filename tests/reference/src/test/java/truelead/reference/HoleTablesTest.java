@@ -77,7 +77,8 @@ class HoleTablesTest {
 	@ParameterizedTest
 	@MethodSource("points")
 	void lengthOfDrillPoints(CSVRecord row) {
-		assertThat(DrillPoint.length(1, Math.toRadians(number(row, "point_angle_deg")))).isCloseTo(number(row, "factor_L_over_d"), within(0.0000051));
+		assertThat(DrillPoint.length(1, Math.toRadians(number(row, "point_angle_deg"))))
+				.isCloseTo(number(row, "factor_L_over_d"), within(0.0000051));
 	}
 
 	static Stream<CSVRecord> leads() {

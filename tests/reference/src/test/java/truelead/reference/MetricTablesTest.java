@@ -44,8 +44,8 @@ class MetricTablesTest {
 	}
 
 	private static String sizeWithPitch(double pitch) {
-		double diameter = pitch <= 0.3 ? 1.4 : pitch < 0.5 ? 2.5 : pitch < 0.75 ? 4 : pitch <= 0.8 ? 5 : pitch <= 1.25 ? 10 : pitch <= 2.5 ? 20
-				: pitch <= 4.5 ? 36 : pitch <= 6 ? 64 : 125;
+		double diameter = pitch <= 0.3 ? 1.4 : pitch < 0.5 ? 2.5 : pitch < 0.75 ? 4 : pitch <= 0.8 ? 5 : pitch <= 1.25 ? 10 : pitch <= 2.5
+				? 20 : pitch <= 4.5 ? 36 : pitch <= 6 ? 64 : 125;
 		return "M" + (pitch == 0.35 ? 1.6 : pitch == 0.25 ? 1.2 : diameter) + "x" + pitch;
 	}
 

@@ -43,8 +43,8 @@ class UnifiedTablesTest {
 	void theMisprintsAreThreeAndAllElseIsRightInThem() {
 		assertThat(Table.rows("unified-internal.csv").filter(UnifiedTablesTest::misprint)).hasSize(3).allSatisfy(row -> {
 			JsonObject thread = Bench.thread(row.get("size") + "-" + row.get("tpi") + "-" + row.get("class"));
-			long right = Stream.of("minorMin:D1_min_in", "minorMax:D1_max_in", "pitchMin:D2_min_in", "pitchMax:D2_max_in").map(p -> p.split(":"))
-					.filter(p -> Bench.number(thread, p[0]).compareTo(new BigDecimal(row.get(p[1]))) == 0).count();
+			long right = Stream.of("minorMin:D1_min_in", "minorMax:D1_max_in", "pitchMin:D2_min_in", "pitchMax:D2_max_in")
+					.map(p -> p.split(":")).filter(p -> Bench.number(thread, p[0]).compareTo(new BigDecimal(row.get(p[1]))) == 0).count();
 			assertThat(right).as(row.get("size")).isEqualTo(3);
 		});
 	}

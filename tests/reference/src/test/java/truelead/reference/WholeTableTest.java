@@ -59,7 +59,8 @@ class WholeTableTest {
 
 	private static void ascending(String name, JsonObject thread, String small, String large) {
 		if (!thread.get(small).isJsonNull() && !thread.get(large).isJsonNull()) {
-			assertThat(thread.get(small).getAsBigDecimal()).as(name + " " + small + " " + large).isLessThan(thread.get(large).getAsBigDecimal());
+			assertThat(thread.get(small).getAsBigDecimal()).as(name + " " + small + " " + large)
+					.isLessThan(thread.get(large).getAsBigDecimal());
 		}
 	}
 }

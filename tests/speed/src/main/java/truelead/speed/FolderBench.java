@@ -41,8 +41,9 @@ public final class FolderBench {
 		}
 		java.util.Arrays.sort(lexed);
 		java.util.Arrays.sort(checked);
-		System.out.printf(Locale.ROOT, "folder: %d programs, read and lexed %.2f s, checked %.2f s, ratio %.2f (median of %d, %d cores)%n", files.size(),
-				lexed[ROUNDS / 2], checked[ROUNDS / 2], checked[ROUNDS / 2] / lexed[ROUNDS / 2], ROUNDS, ForkJoinPool.getCommonPoolParallelism() + 1);
+		System.out.printf(Locale.ROOT, "folder: %d programs, read and lexed %.2f s, checked %.2f s, ratio %.2f (median of %d, %d cores)%n",
+				files.size(), lexed[ROUNDS / 2], checked[ROUNDS / 2], checked[ROUNDS / 2] / lexed[ROUNDS / 2], ROUNDS,
+				ForkJoinPool.getCommonPoolParallelism() + 1);
 	}
 
 	private static double seconds(Runnable work) {
@@ -53,7 +54,8 @@ public final class FolderBench {
 
 	private static void check(Path folder) {
 		ByteArrayOutputStream out = new ByteArrayOutputStream();
-		Terminal terminal = new Terminal(new PrintStream(out, false, StandardCharsets.UTF_8), new PrintStream(out, false, StandardCharsets.UTF_8), false);
+		Terminal terminal = new Terminal(new PrintStream(out, false, StandardCharsets.UTF_8),
+				new PrintStream(out, false, StandardCharsets.UTF_8), false);
 		int status = Main.run(List.of("check", folder.toString()), terminal);
 		if (status == 2) {
 			throw new IllegalStateException(out.toString(StandardCharsets.UTF_8));

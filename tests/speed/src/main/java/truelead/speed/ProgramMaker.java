@@ -7,7 +7,9 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Random;
 
-/** Makes a folder of programs of the sizes a shop has: most small with holes and threads, a few large with contours. Same seed, same folder. */
+/**
+ * Makes a folder of programs of the sizes a shop has: most small with holes and threads, a few large with contours. Same seed, same folder.
+ */
 final class ProgramMaker {
 
 	private static final long SEED = 2049;
@@ -44,7 +46,8 @@ final class ProgramMaker {
 			while (written + text.length() < bytes) {
 				x += random.nextGaussian();
 				y += random.nextGaussian();
-				text.append(String.format(Locale.ROOT, "X%.3f Y%.3f", x, y)).append(random.nextInt(5) == 0 ? String.format(Locale.ROOT, " Z%.3f", -2 - random.nextDouble()) : "").append('\n');
+				text.append(String.format(Locale.ROOT, "X%.3f Y%.3f", x, y))
+						.append(random.nextInt(5) == 0 ? String.format(Locale.ROOT, " Z%.3f", -2 - random.nextDouble()) : "").append('\n');
 				if (random.nextInt(8) == 0) {
 					text.append(String.format(Locale.ROOT, "G3 X%.3f Y%.3f I1. J0.\nG1 ", x + 2, y));
 					x += 2;

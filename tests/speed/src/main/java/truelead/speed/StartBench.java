@@ -27,8 +27,8 @@ public final class StartBench {
 		run(List.of("-XX:DumpLoadedClassList=" + list, "-cp", jar, MAIN, "check", program));
 		run(List.of("-Xshare:dump", "-XX:SharedClassListFile=" + list, "-XX:SharedArchiveFile=" + archive, "-cp", jar));
 		List<List<String>> starts = List.of(List.of("-cp", arguments[1], "truelead.speed.Nothing"), List.of("-jar", jar, "check", program),
-				List.of("-Xshare:auto", "-XX:SharedArchiveFile=" + archive, "-XX:TieredStopAtLevel=1", "-XX:CompileThresholdScaling=8", "-XX:-UsePerfData", "-Xlog:disable", "-Dfile.encoding=UTF-8",
-						"-cp", jar, MAIN, "check", program));
+				List.of("-Xshare:auto", "-XX:SharedArchiveFile=" + archive, "-XX:TieredStopAtLevel=1", "-XX:CompileThresholdScaling=8",
+						"-XX:-UsePerfData", "-Xlog:disable", "-Dfile.encoding=UTF-8", "-cp", jar, MAIN, "check", program));
 		double[][] times = new double[starts.size()][ROUNDS];
 		for (int round = 0; round < ROUNDS; round++) {
 			for (int i = 0; i < times.length; i++) {
@@ -41,8 +41,10 @@ public final class StartBench {
 		double empty = times[0][ROUNDS / 2];
 		double plain = times[1][ROUNDS / 2];
 		double shared = times[2][ROUNDS / 2];
-		System.out.printf(Locale.ROOT, "start: empty program %.0f ms, one small program %.0f ms (%.1f times), with shared class data %.0f ms (%.1f times); median of %d;"
-				+ " fastest %.0f, %.0f, %.0f ms%n", empty, plain, plain / empty, shared, shared / empty, ROUNDS, times[0][0], times[1][0], times[2][0]);
+		System.out.printf(Locale.ROOT,
+				"start: empty program %.0f ms, one small program %.0f ms (%.1f times), with shared class data %.0f ms (%.1f times); "
+				+ "median of %d;" + " fastest %.0f, %.0f, %.0f ms%n", empty, plain, plain / empty, shared, shared / empty, ROUNDS,
+				times[0][0], times[1][0], times[2][0]);
 	}
 
 	private static void run(List<String> arguments) throws IOException, InterruptedException {

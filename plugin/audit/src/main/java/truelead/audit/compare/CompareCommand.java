@@ -24,7 +24,8 @@ import truelead.checker.rule.RuleSettings;
 import truelead.checker.rule.Severity;
 
 /** {@code compare}: what a revision changed in the threads of a program. */
-@Command(name = "compare", sortOptions = false, description = "Compares two states of a program: threading operations that changed and in what, findings that came or went.",
+@Command(name = "compare", sortOptions = false,
+		description = "Compares two states of a program: threading operations that changed and in what, findings that came or went.",
 		footer = {"", "Exit status: as that of check on the findings that came; 3 only where something new could not be followed."})
 public final class CompareCommand implements Callable<Integer> {
 
@@ -34,7 +35,8 @@ public final class CompareCommand implements Callable<Integer> {
 	@Parameters(index = "1", paramLabel = "NEW", description = "The program as it is.")
 	private String now = "";
 
-	@Option(names = "--report", paramLabel = "FORMAT[:FILE]", description = "text or html. Without a file it goes to standard output. Default: text.")
+	@Option(names = "--report", paramLabel = "FORMAT[:FILE]",
+			description = "text or html. Without a file it goes to standard output. Default: text.")
 	private List<String> reports = List.of("text");
 
 	@Mixin

@@ -25,14 +25,15 @@ final class CompareText {
 			out.print('\n');
 		}
 		line(count(comparison.operations().size(), "threading operation") + " different, " + comparison.same() + " the same; "
-				+ count(comparison.came().size(), "finding") + " new, " + comparison.went().size() + " gone, " + comparison.stayed() + " as before");
+				+ count(comparison.came().size(), "finding") + " new, " + comparison.went().size() + " gone, " + comparison.stayed()
+				+ " as before");
 		out.flush();
 	}
 
 	private void finding(String kind, String shown, Judged judged) {
 		line(kind + shown + ":" + (judged.finding().at().line() + 1) + ":" + (judged.finding().at().span().start() + 1) + " "
-				+ judged.finding().severity().name().toLowerCase(Locale.ROOT) + " " + judged.finding().rule() + " " + judged.finding().message()
-				+ judged.acceptance().map(why -> " (accepted: " + why.reason() + ")").orElse(""));
+				+ judged.finding().severity().name().toLowerCase(Locale.ROOT) + " " + judged.finding().rule() + " "
+				+ judged.finding().message() + judged.acceptance().map(why -> " (accepted: " + why.reason() + ")").orElse(""));
 	}
 
 	private void line(String text) {

@@ -19,8 +19,8 @@ import truelead.checker.sheet.Sheets;
  * @param went       findings that the new one no longer has
  * @param stayed     number of findings in both
  */
-record Comparison(Audited.Checked before, Audited.Checked after, List<OperationChange> operations, int same, List<Judged> came, List<Judged> went,
-		int stayed) {
+record Comparison(Audited.Checked before, Audited.Checked after, List<OperationChange> operations, int same, List<Judged> came,
+		List<Judged> went, int stayed) {
 
 	static Comparison of(Audited.Checked before, Audited.Checked after) {
 		List<OperationChange> all = OperationMatch.of(Sheets.all(before.result().work()), Sheets.all(after.result().work()));

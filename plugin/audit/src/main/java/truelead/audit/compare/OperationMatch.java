@@ -13,14 +13,15 @@ import truelead.checker.sheet.ThreadSheet;
 import truelead.checker.sheet.TurnedSheet;
 
 /**
- * Pairs the operations of two programs, the surest pairs first: same thread, tool and holes; same thread and holes; same holes; same thread and
- * tool; same thread. What the holes are for others, the stretch along Z is for a thread that a lathe cuts by a single point.
+ * Pairs the operations of two programs, the surest pairs first: same thread, tool and holes; same thread and holes; same holes; same thread
+ * and tool; same thread. What the holes are for others, the stretch along Z is for a thread that a lathe cuts by a single point.
  */
 final class OperationMatch {
 
-	private static final List<BiPredicate<ThreadSheet, ThreadSheet>> SURE_FIRST = List.of(
-			(a, b) -> sameThread(a, b) && sameTool(a, b) && places(a).equals(places(b)), (a, b) -> sameThread(a, b) && places(a).equals(places(b)),
-			(a, b) -> !places(a).isEmpty() && places(a).equals(places(b)), (a, b) -> sameThread(a, b) && sameTool(a, b), OperationMatch::sameThread);
+	private static final List<BiPredicate<ThreadSheet, ThreadSheet>> SURE_FIRST = List.of((a, b) -> sameThread(a, b) && sameTool(a, b)
+			&& places(a).equals(places(b)), (a, b) -> sameThread(a, b) && places(a).equals(places(b)),
+			(a, b) -> !places(a).isEmpty() && places(a).equals(places(b)), (a, b) -> sameThread(a, b) && sameTool(a, b),
+			OperationMatch::sameThread);
 
 	private OperationMatch() {
 	}

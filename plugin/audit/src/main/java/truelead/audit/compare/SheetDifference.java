@@ -75,7 +75,8 @@ final class SheetDifference {
 		List<Double> then = before.diameters();
 		List<Double> now = after.diameters();
 		if (before.dividedByControl() || after.dividedByControl()) {
-			boolean otherwise = !differs(before.diameter(), after.diameter()) && then.size() == now.size() && IntStream.range(0, now.size()).anyMatch(i -> differs(then.get(i), now.get(i)));
+			boolean otherwise = !differs(before.diameter(), after.diameter()) && then.size() == now.size()
+					&& IntStream.range(0, now.size()).anyMatch(i -> differs(then.get(i), now.get(i)));
 			changes.addAll(otherwise ? List.of("the depth is divided into passes otherwise") : List.of());
 			return;
 		}
@@ -115,7 +116,8 @@ final class SheetDifference {
 		named("position gone", then.keySet().stream().filter(label -> !now.containsKey(label)).toList());
 		each("end of the tool", then, now, lengths(HoleSheet::tip));
 		each("R plane above the top", then, now, lengths(HoleSheet::start));
-		each("hole made by", then, now, (old, hole) -> old.made() == hole.made() ? Optional.empty() : Optional.of(old.madeBy() + " \u2192 " + hole.madeBy()));
+		each("hole made by", then, now, (old, hole) -> old.made() == hole.made() ? Optional.empty() : Optional.of(old.madeBy() + " \u2192 "
+				+ hole.madeBy()));
 		each("diameter before threading", then, now, made(HoleSheet::drill));
 		each("full diameter to", then, now, made(HoleSheet::drillFull));
 		each("countersink", then, now, made(HoleSheet::edge));
@@ -130,7 +132,8 @@ final class SheetDifference {
 
 	/** What is different between two states of a hole in a length, mm. */
 	private BiFunction<HoleSheet, HoleSheet, Optional<String>> lengths(ToDoubleFunction<HoleSheet> length) {
-		return (old, hole) -> differs(length.applyAsDouble(old), length.applyAsDouble(hole)) ? Optional.of(shown(length.applyAsDouble(old), length.applyAsDouble(hole))) : Optional.empty();
+		return (old, hole) -> differs(length.applyAsDouble(old), length.applyAsDouble(hole))
+				? Optional.of(shown(length.applyAsDouble(old), length.applyAsDouble(hole))) : Optional.empty();
 	}
 
 	/** The same of a hole that is made in both. */
@@ -139,15 +142,20 @@ final class SheetDifference {
 	}
 
 	/** One clause for each different pair of values, with the number of holes where it is not all of them. */
-	private void each(String what, Map<String, HoleSheet> then, Map<String, HoleSheet> now, BiFunction<HoleSheet, HoleSheet, Optional<String>> difference) {
+	private void each(String what, Map<String, HoleSheet> then, Map<String, HoleSheet> now,
+			BiFunction<HoleSheet, HoleSheet, Optional<String>> difference) {
 		Map<String, List<String>> clauses = new LinkedHashMap<>();
 		now.forEach((label, hole) -> {
-			HoleSheet old = then.containsKey(label) ? then.get(label) : then.isEmpty() || now.keySet().stream().anyMatch(then::containsKey) ? null : then.values().iterator().next();
+			HoleSheet old = then.containsKey(label) ? then.get(label) : then.isEmpty() || now.keySet().stream().anyMatch(then::containsKey)
+					? null : then.values().iterator().next();
 			if (old != null) {
-				difference.apply(old, hole).ifPresent(clause -> clauses.computeIfAbsent(what + " " + clause, any -> new ArrayList<>()).add(label));
+				difference.apply(old, hole).ifPresent(clause -> clauses.computeIfAbsent(what + " " + clause, any -> new ArrayList<>())
+						.add(label));
 			}
 		});
-		clauses.forEach((clause, labels) -> changes.add(clause + (labels.size() == now.size() ? "" : " at " + (labels.size() <= 2 ? String.join(", ", labels) : labels.size() + " holes"))));
+		clauses.forEach((clause, labels) ->
+				changes.add(clause + (labels.size() == now.size() ? "" : " at " + (labels.size() <= 2 ? String.join(", ", labels)
+						: labels.size() + " holes"))));
 	}
 
 	private static Map<String, HoleSheet> byLabel(OperationSheet sheet) {

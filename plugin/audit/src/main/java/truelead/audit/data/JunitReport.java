@@ -19,8 +19,8 @@ import truelead.checker.sheet.Sheets;
 import truelead.checker.sheet.ThreadSheet;
 
 /**
- * XML as build servers read it from JUnit: a suite a program, a case for each thread, in holes or turned, and one for the program itself. A case fails
- * for open findings at or above the limit, and is in error where something could not be followed or read.
+ * XML as build servers read it from JUnit: a suite a program, a case for each thread, in holes or turned, and one for the program itself. A
+ * case fails for open findings at or above the limit, and is in error where something could not be followed or read.
  */
 public final class JunitReport implements Report {
 
@@ -40,8 +40,10 @@ public final class JunitReport implements Report {
 	public void add(Audited audited) throws IOException {
 		String name = Markup.escape(audited.source().shown());
 		if (audited instanceof Audited.Refused refused) {
-			out.write("<testsuite name=\"" + name + "\" tests=\"1\" failures=\"0\" errors=\"1\" skipped=\"0\" time=\"0\">\n<testcase classname=\"" + name
-					+ "\" name=\"program\" time=\"0\"><error message=\"" + Markup.escape(refused.reason()) + "\"/></testcase>\n</testsuite>\n");
+			out.write("<testsuite name=\"" + name
+					+ "\" tests=\"1\" failures=\"0\" errors=\"1\" skipped=\"0\" time=\"0\">\n<testcase classname=\"" + name
+					+ "\" name=\"program\" time=\"0\"><error message=\"" + Markup.escape(refused.reason())
+					+ "\"/></testcase>\n</testsuite>\n");
 			return;
 		}
 		Audited.Checked checked = (Audited.Checked) audited;
@@ -65,22 +67,25 @@ public final class JunitReport implements Report {
 	private void write(String suite, Audited.Checked checked, Case one) throws IOException {
 		out.write("<testcase classname=\"" + suite + "\" name=\"" + Markup.escape(one.name) + "\" time=\"0\">");
 		if (one.fails()) {
-			String lines = one.findings.stream().filter(judged -> judged.openAtLeast(limit)).map(judged -> line(checked, judged)).collect(Collectors.joining("\n"));
+			String lines = one.findings.stream().filter(judged -> judged.openAtLeast(limit)).map(judged -> line(checked, judged))
+					.collect(Collectors.joining("\n"));
 			Judged first = one.findings.stream().filter(judged -> judged.openAtLeast(limit)).findFirst().orElseThrow();
-			out.write("<failure type=\"" + Markup.escape(first.finding().rule()) + "\" message=\"" + Markup.escape(first.finding().message()) + "\">"
-					+ Markup.escape(lines) + "</failure>");
+			out.write("<failure type=\"" + Markup.escape(first.finding().rule()) + "\" message=\""
+					+ Markup.escape(first.finding().message()) + "\">" + Markup.escape(lines) + "</failure>");
 		} else if (one.inError()) {
 			Judged first = one.findings.stream().filter(Judged::openNotFollowed).findFirst().orElseThrow();
 			out.write("<error type=\"" + Judged.NOT_FOLLOWED + "\" message=\"" + Markup.escape(first.finding().message()) + "\"/>");
 		}
-		String rest = one.findings.stream().filter(judged -> !judged.openAtLeast(limit)).map(judged -> line(checked, judged)).collect(Collectors.joining("\n"));
+		String rest = one.findings.stream().filter(judged -> !judged.openAtLeast(limit)).map(judged -> line(checked, judged))
+				.collect(Collectors.joining("\n"));
 		out.write(rest.isEmpty() ? "</testcase>\n" : "<system-out>" + Markup.escape(rest) + "</system-out></testcase>\n");
 	}
 
 	private static String line(Audited.Checked checked, Judged judged) {
 		String standing = judged.acceptance().map(why -> " (accepted: " + why.reason() + ")").orElse(judged.known() ? " (known)" : "");
-		return checked.shown(judged.finding().at()) + ":" + (judged.finding().at().line() + 1) + ":" + (judged.finding().at().span().start() + 1) + " "
-				+ judged.finding().severity().name().toLowerCase(Locale.ROOT) + " " + judged.finding().rule() + " " + judged.finding().message() + standing;
+		return checked.shown(judged.finding().at()) + ":" + (judged.finding().at().line() + 1) + ":"
+				+ (judged.finding().at().span().start() + 1) + " " + judged.finding().severity().name().toLowerCase(Locale.ROOT) + " "
+				+ judged.finding().rule() + " " + judged.finding().message() + standing;
 	}
 
 	@Override

@@ -19,16 +19,18 @@ public final class GaugeCsvReport implements Report {
 	public GaugeCsvReport(Writer out, int every) throws IOException {
 		this.every = every;
 		csv = new CSVPrinter(out, CSVFormat.RFC4180);
-		csv.printRecord("program", "thread", "tool", "number", "measured", "go", "no-go", "thread gauge", "depth", "countersink or chamfer", "check", "source", "result",
-				"checked by", "date");
+		csv.printRecord("program", "thread", "tool", "number", "measured", "go", "no-go", "thread gauge", "depth", "countersink or chamfer",
+				"check", "source", "result", "checked by", "date");
 	}
 
 	@Override
 	public void add(Audited audited) throws IOException {
 		if (audited instanceof Audited.Checked checked) {
 			for (GaugeRow row : GaugeRow.of(checked.result().work(), every)) {
-				csv.printRecord(Printable.field(checked.source().shown()), Printable.field(row.thread()), Printable.field(row.tool()), row.number(), row.gauges().measured(), row.gauges().go(),
-						row.gauges().noGo(), Printable.field(row.gauges().thread()), row.depth(), row.gauges().edge(), row.interval(), row.gauges().source(), "", "", "");
+				csv.printRecord(Printable.field(checked.source().shown()), Printable.field(row.thread()), Printable.field(row.tool()),
+						row.number(), row.gauges().measured(), row.gauges().go(), row.gauges().noGo(),
+						Printable.field(row.gauges().thread()), row.depth(), row.gauges().edge(), row.interval(),
+						row.gauges().source(), "", "", "");
 			}
 		}
 	}

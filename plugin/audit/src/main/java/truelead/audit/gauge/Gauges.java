@@ -15,7 +15,8 @@ import truelead.checker.thread.ThreadTable;
 /**
  * What a thread is measured and gauged by.
  *
- * @param measured what is measured beside the thread, and by what: the minor diameter by a pin, of a thread outside the major one by a micrometer
+ * @param measured what is measured beside the thread, and by what: the minor diameter by a pin, of a thread outside the major one by a
+ *                 micrometer
  * @param go       the limit with most material: the smallest hole, the largest screw
  * @param noGo     the other limit
  * @param thread   which thread gauge
@@ -32,8 +33,10 @@ public record Gauges(String measured, String go, String noGo, String thread, Str
 
 	private static Gauges inside(ThreadSheet sheet) {
 		Optional<ThreadSpec> spec = sheet.thread().map(Fact::value);
-		String edge = spec.filter(known -> !known.system().pipe()).map(known -> "over " + new Figures(sheet.unit()).length(known.diameter())).orElse(AS_DRAWN);
-		return new Gauges("minor diameter, pin", pin(sheet.limits().map(Limits::minorMinMm), sheet), pin(sheet.limits().map(Limits::minorMaxMm), sheet), plug(sheet), edge,
+		String edge = spec.filter(known -> !known.system().pipe())
+				.map(known -> "over " + new Figures(sheet.unit()).length(known.diameter())).orElse(AS_DRAWN);
+		return new Gauges("minor diameter, pin", pin(sheet.limits().map(Limits::minorMinMm), sheet),
+				pin(sheet.limits().map(Limits::minorMaxMm), sheet), plug(sheet), edge,
 				sheet.limits().map(Limits::source).orElseGet(() -> notHeld(sheet)));
 	}
 
@@ -44,8 +47,9 @@ public record Gauges(String measured, String go, String noGo, String thread, Str
 	}
 
 	private static String plug(ThreadSheet sheet) {
-		return sheet.thread().map(Fact::value).map(spec -> spec.designation() + (spec.threadClass().isEmpty() ? usual(sheet.limits().map(Limits::threadClass)) : "")
-				+ (spec.system().taper() ? " taper plug gauge" : " go / no-go thread gauge")).orElse("thread gauge as drawn");
+		return sheet.thread().map(Fact::value)
+				.map(spec -> spec.designation() + (spec.threadClass().isEmpty() ? usual(sheet.limits().map(Limits::threadClass)) : "")
+						+ (spec.system().taper() ? " taper plug gauge" : " go / no-go thread gauge")).orElse("thread gauge as drawn");
 	}
 
 	private static Gauges outside(ThreadSheet sheet) {
@@ -53,20 +57,31 @@ public record Gauges(String measured, String go, String noGo, String thread, Str
 		Optional<BoltLimits> limits = sheet.boltLimits();
 		Figures figures = new Figures(limits.map(BoltLimits::unit).orElse(sheet.unit()));
 		// down to the root, so that no thin thread begins it (common practice, no source)
-		String chamfer = spec.filter(BoltRoot::has).map(known -> "to " + new Figures(sheet.unit()).length(BoltRoot.usual(known)) + " or less").orElse(AS_DRAWN);
-		Optional<String> taper = spec.filter(known -> known.system().taper()).flatMap(known -> ThreadTable.standard().limits(known)).map(Limits::source);
-		return new Gauges("major diameter, micrometer", limits.map(known -> figures.fine(known.majorMaxMm())).orElse(AS_DRAWN), limits.map(known -> figures.fine(known.majorMinMm())).orElse(AS_DRAWN),
-				spec.map(known -> ring(known, limits, figures)).orElse("ring gauge as drawn"), chamfer, limits.map(BoltLimits::source).or(() -> taper).orElseGet(() -> notHeld(sheet)));
+		String chamfer = spec.filter(BoltRoot::has).map(known -> "to " + new Figures(sheet.unit()).length(BoltRoot.usual(known))
+				+ " or less").orElse(AS_DRAWN);
+		Optional<String> taper = spec.filter(known -> known.system().taper()).flatMap(known -> ThreadTable.standard().limits(known))
+				.map(Limits::source);
+		return new Gauges("major diameter, micrometer", limits.map(known -> figures.fine(known.majorMaxMm())).orElse(AS_DRAWN),
+				limits.map(known -> figures.fine(known.majorMinMm())).orElse(AS_DRAWN),
+				spec.map(known -> ring(known, limits, figures)).orElse("ring gauge as drawn"), chamfer,
+				limits.map(BoltLimits::source).or(() -> taper).orElseGet(() -> notHeld(sheet)));
 	}
 
-	/** The ring, and what a thread micrometer or wires measure where no ring is at hand; a taper one with how far behind the small end its plane lies. */
+	/**
+	 * The ring, and what a thread micrometer or wires measure where no ring is at hand; a taper one with how far behind the small end its
+	 * plane lies.
+	 */
 	private static String ring(ThreadSpec spec, Optional<BoltLimits> limits, Figures figures) {
 		if (spec.system().taper()) {
 			OptionalDouble plane = ThreadTable.standard().gaugeLength(spec);
-			return spec.designation() + " taper ring gauge" + (plane.isPresent() ? ", gauge plane " + new Figures(spec.unit()).fine(plane.getAsDouble()) + " behind the small end" : "");
+			return spec.designation() + " taper ring gauge"
+					+ (plane.isPresent() ? ", gauge plane " + new Figures(spec.unit()).fine(plane.getAsDouble())
+							+ " behind the small end" : "");
 		}
-		String named = spec.threadClass().isEmpty() ? spec.designation() + usual(limits.map(BoltLimits::threadClass)) : limits.map(known -> spec.withClass(known.threadClass())).orElse(spec).designation();
-		return named + " go / no-go ring gauge" + limits.map(known -> ", or pitch diameter " + figures.coordinate(known.pitchMinMm()) + " to " + figures.fine(known.pitchMaxMm())).orElse("");
+		String named = spec.threadClass().isEmpty() ? spec.designation() + usual(limits.map(BoltLimits::threadClass))
+				: limits.map(known -> spec.withClass(known.threadClass())).orElse(spec).designation();
+		return named + " go / no-go ring gauge" + limits.map(known -> ", or pitch diameter " + figures.coordinate(known.pitchMinMm())
+				+ " to " + figures.fine(known.pitchMaxMm())).orElse("");
 	}
 
 	private static String usual(Optional<String> threadClass) {
@@ -74,6 +89,7 @@ public record Gauges(String measured, String go, String noGo, String thread, Str
 	}
 
 	private static String notHeld(ThreadSheet sheet) {
-		return sheet.thread().flatMap(fact -> fact.value().threadClass()).map(name -> "class " + name + (sheet.outside() ? " outside is " : " inside is ")).orElse("") + "not in the tables";
+		return sheet.thread().flatMap(fact -> fact.value().threadClass()).map(name -> "class " + name + (sheet.outside() ? " outside is "
+				: " inside is ")).orElse("") + "not in the tables";
 	}
 }

@@ -19,7 +19,8 @@ final class Excerpt {
 		html.raw("<pre class=\"blocks\">");
 		for (int line = Math.max(0, at.line() - AROUND); line <= Math.min(text.lineCount() - 1, at.line() + AROUND); line++) {
 			boolean here = line == at.line();
-			html.raw(here ? "<b class=\"here\">" : "<span>").element("i", "", String.format(Locale.ROOT, "%5d%s ", line + 1, here ? "\u25b6" : " "));
+			html.raw(here ? "<b class=\"here\">" : "<span>")
+					.element("i", "", String.format(Locale.ROOT, "%5d%s ", line + 1, here ? "\u25b6" : " "));
 			line(html, text.line(line), here ? Optional.of(at) : Optional.empty());
 			html.raw(here ? "</b>\n" : "</span>\n");
 		}

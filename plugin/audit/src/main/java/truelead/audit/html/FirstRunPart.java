@@ -17,10 +17,15 @@ import truelead.checker.sheet.ProgramThreads;
 import truelead.checker.sheet.TurnedSheet;
 import truelead.checker.work.ThreadMilling;
 
-/** The sheet that goes to the machine with a new program and is signed: the order of proving it out, what to watch at each threading tool. */
+/**
+ * The sheet that goes to the machine with a new program and is signed: the order of proving it out, what to watch at each threading tool.
+ */
 final class FirstRunPart {
 
-	/** How far above the part the deepest tool stays while the program is run above it, mm; round in either unit (common practice, no source). */
+	/**
+	 * How far above the part the deepest tool stays while the program is run above it, mm; round in either unit (common practice, no
+	 * source).
+	 */
 	private static final double CLEAR = 5;
 	private static final double CLEAR_INCH = 0.2 * 25.4;
 
@@ -42,10 +47,12 @@ final class FirstRunPart {
 
 	void write(Html html) {
 		Verdict verdict = Verdict.of(program);
-		html.raw("<section class=\"sheet\"><h2>First-run sheet</h2>\n").element("p", "class=\"named\"", "Program " + program.source().shown());
+		html.raw("<section class=\"sheet\"><h2>First-run sheet</h2>\n")
+				.element("p", "class=\"named\"", "Program " + program.source().shown());
 		verdict.write(html);
-		html.raw("<p class=\"caution\"><strong>Caution.</strong> A broken tap or a tool torn out of the work can hurt. Doors shut, nobody reaches in while"
-				+ " the spindle turns. Feed hold, feed override and speed override do nothing on most controls while a tap is in the hole" + (turned.isEmpty() ? "" : " or a threading pass runs") + ".</p>\n");
+		html.raw("<p class=\"caution\"><strong>Caution.</strong> A broken tap or a tool torn out of the work can hurt. Doors shut, nobody "
+				+ "reaches in while" + " the spindle turns. Feed hold, feed override and speed override do nothing on most controls while "
+				+ "a tap is in the hole" + (turned.isEmpty() ? "" : " or a threading pass runs") + ".</p>\n");
 		html.raw("<h3>In this order</h3><ol class=\"tick\">");
 		order().forEach(step -> html.element("li", "", step));
 		html.raw("</ol>\n");
@@ -54,7 +61,8 @@ final class FirstRunPart {
 		if (!tools.isEmpty() || !turned.isEmpty()) {
 			String at = turned.isEmpty() ? "at the first hole" : tools.isEmpty() ? "at the first pass" : "at the first hole or pass";
 			html.raw("<h3>What to watch</h3><table class=\"list written\">").heads(List.of("tool", "before it goes in", at, "seen by"));
-			inOrder(uses -> List.of(List.of(uses.get(0).tool().name() + " " + uses.get(0).name(), before(uses.get(0)), first(uses), "")), sheet -> List.of(FirstTurned.watch(sheet)), tools).forEach(html::cells);
+			inOrder(uses -> List.of(List.of(uses.get(0).tool().name() + " " + uses.get(0).name(), before(uses.get(0)), first(uses), "")),
+					sheet -> List.of(FirstTurned.watch(sheet)), tools).forEach(html::cells);
 			html.raw("</table>\n");
 		}
 		stops(html, tools);
@@ -71,17 +79,21 @@ final class FirstRunPart {
 	}
 
 	private List<String> order() {
-		double deepest = sheets.stream().flatMap(sheet -> sheet.holes().stream()).mapToDouble(HoleSheet::tip).filter(tip -> tip > 0).max().orElse(0);
+		double deepest = sheets.stream().flatMap(sheet -> sheet.holes().stream()).mapToDouble(HoleSheet::tip).filter(tip -> tip > 0)
+				.max().orElse(0);
 		Figures figures = new Figures(program.result().work().shop().unit().value());
 		List<String> order = new ArrayList<>();
 		order.add("Findings of this audit settled or accepted below, with a name.");
 		order.add("Tools in the pockets as listed, lengths and offsets measured, taps held as the program expects.");
 		order.add("Machine profile right for this control: " + program.result().work().shop().profile().name() + ".");
 		boolean lathe = program.result().work().shop().profile().isLathe();
-		order.add(lathe ? "Run clear of the part: work offset shifted along Z away from the chuck by more than any tool goes in, overrides as in production." : deepest > 0 ? "Run above the part: work offset raised by at least " + figures.length(deepest + (figures.unit() == LengthUnit.INCH ? CLEAR_INCH : CLEAR)) + " (deepest tool end "
-				+ figures.length(deepest) + " below the top), overrides as in production."
+		order.add(lathe ? "Run clear of the part: work offset shifted along Z away from the chuck by more than any tool goes in, overrides "
+				+ "as in production." : deepest > 0 ? "Run above the part: work offset raised by at least " + figures.length(deepest
+						+ (figures.unit() == LengthUnit.INCH ? CLEAR_INCH : CLEAR)) + " (deepest tool end " + figures.length(deepest)
+				+ " below the top), overrides as in production."
 				: "Run above the part with the work offset raised, overrides as in production.");
-		order.add("Offset set back, single block, rapids at a quarter, to the first " + (turned.isEmpty() ? "hole" : "hole or pass") + " of each tool.");
+		order.add("Offset set back, single block, rapids at a quarter, to the first " + (turned.isEmpty() ? "hole" : "hole or pass")
+				+ " of each tool.");
 		if (!sheets.isEmpty() || turned.isEmpty()) {
 			order.add("Drill and gauge one hole by pin before the first tap goes in.");
 			order.add("First thread gauged before the second hole.");
@@ -108,7 +120,8 @@ final class FirstRunPart {
 		String start = hole.start() > 0 ? "stop at " + figures.length(hole.start()) + " above the top, " : "";
 		String depth = Double.isNaN(hole.tip()) ? "depth not known." : "then " + figures.length(hole.tip()) + " deep"
 				+ (Double.isNaN(hole.clearance()) || sheet.through().orElse(false) ? "."
-						: hole.clearance() < 0 ? ", which is " + figures.length(-hole.clearance()) + " below the full diameter: settle that first."
+						: hole.clearance() < 0 ? ", which is " + figures.length(-hole.clearance())
+						+ " below the full diameter: settle that first."
 								: ", " + figures.length(hole.clearance()) + " clear below.");
 		return "line " + (hole.block().outermost().line() + 1) + ", " + hole.label() + ": " + start + "look, " + depth;
 	}
@@ -123,20 +136,23 @@ final class FirstRunPart {
 	private static List<String> stops(List<OperationSheet> uses) {
 		List<String> stops = new ArrayList<>();
 		OperationSheet sheet = uses.get(0);
-		sheet.tool().change().ifPresent(change -> stops.add("M1 before line " + (change.outermost().line() + 1) + ": pin in the drilled hole before "
-				+ sheet.tool().name() + " " + sheet.name()));
+		sheet.tool().change().ifPresent(change -> stops.add("M1 before line " + (change.outermost().line() + 1)
+				+ ": pin in the drilled hole before " + sheet.tool().name() + " " + sheet.name()));
 		if (sheet.holes().size() > 1) {
-			stops.add("single block after line " + (sheet.holes().get(0).block().outermost().line() + 1) + ": gauge the first thread of " + sheet.tool().name());
+			stops.add("single block after line " + (sheet.holes().get(0).block().outermost().line() + 1) + ": gauge the first thread of "
+					+ sheet.tool().name());
 		}
 		return stops;
 	}
 
 	private void accepted(Html html) {
-		List<Judged> open = program.findings().stream().filter(judged -> !judged.known() && judged.finding().severity() != Severity.INFORMATION).toList();
+		List<Judged> open = program.findings().stream()
+				.filter(judged -> !judged.known() && judged.finding().severity() != Severity.INFORMATION).toList();
 		if (open.isEmpty()) {
 			return;
 		}
-		html.raw("<h3>Findings: settled or accepted</h3><table class=\"list written settled\">").heads(List.of("line", "finding", "reason", "name"));
+		html.raw("<h3>Findings: settled or accepted</h3><table class=\"list written settled\">")
+				.heads(List.of("line", "finding", "reason", "name"));
 		for (Judged judged : open.subList(0, Math.min(40, open.size()))) {
 			html.cells(List.of("" + (judged.finding().at().line() + 1), judged.finding().rule() + ": " + judged.finding().message(),
 					judged.acceptance().map(why -> why.reason()).orElse(""), judged.acceptance().map(why -> why.person()).orElse("")));

@@ -14,7 +14,8 @@ final class FirstTurned {
 
 	/** Steps of proving out that come behind those of holes. */
 	static final List<String> ORDER = List.of("Outside or bore measured before the first pass of a turned thread.",
-			"Wear offset of each threading tool set to leave some depth; first pass looked at: lead by a pitch gauge, hand by eye.", "Turned threads gauged and taken to size before the second part.");
+			"Wear offset of each threading tool set to leave some depth; first pass looked at: lead by a pitch gauge, hand by eye.",
+			"Turned threads gauged and taken to size before the second part.");
 
 	private FirstTurned() {
 	}
@@ -27,14 +28,17 @@ final class FirstTurned {
 	private static String before(TurnedSheet sheet) {
 		Figures figures = new Figures(sheet.unit());
 		String turn = sheet.lead() > 0 ? ", " + figures.advance(sheet.lead()) + " " + figures.symbol() + " a turn needed" : "";
-		return "Feed and speed override at 100 %, left alone until the last pass. " + sheet.revolutions() + " " + sheet.turning() + ", " + sheet.feed() + turn + ".";
+		return "Feed and speed override at 100 %, left alone until the last pass. " + sheet.revolutions() + " " + sheet.turning() + ", "
+				+ sheet.feed() + turn + ".";
 	}
 
 	private static String first(TurnedSheet sheet) {
 		Figures figures = new Figures(sheet.unit());
-		String wall = Double.isNaN(sheet.prepared()) ? "" : ", " + (sheet.cut().inside() ? "bore" : "outside turned") + " to " + SheetFigures.level(sheet.prepared(), figures);
-		return "line " + line(sheet.block()) + ": stop before the pass, at " + SheetFigures.level(sheet.from(), figures) + ", look; first pass " + SheetFigures.first(sheet, figures) + ", ends at "
-				+ SheetFigures.level(sheet.to(), figures) + wall + "; deepest to " + SheetFigures.diameter(sheet.diameter(), figures) + ".";
+		String wall = Double.isNaN(sheet.prepared()) ? "" : ", " + (sheet.cut().inside() ? "bore" : "outside turned") + " to "
+				+ SheetFigures.level(sheet.prepared(), figures);
+		return "line " + line(sheet.block()) + ": stop before the pass, at " + SheetFigures.level(sheet.from(), figures)
+				+ ", look; first pass " + SheetFigures.first(sheet, figures) + ", ends at " + SheetFigures.level(sheet.to(), figures) + wall
+				+ "; deepest to " + SheetFigures.diameter(sheet.diameter(), figures) + ".";
 	}
 
 	/** Where to stop for the first part. */
@@ -42,9 +46,10 @@ final class FirstTurned {
 		boolean inside = sheet.cut().inside();
 		String what = sheet.tool().name() + " " + sheet.name();
 		List<String> stops = new ArrayList<>();
-		sheet.tool().change().ifPresent(change -> stops.add("M1 before line " + line(change) + ": " + (inside ? "bore" : "outside") + " measured" + limits(sheet) + " before " + what));
-		stops.add("M1 behind line " + line(sheet.lastBlock()) + ", where the tool is clear of the part: thread of " + what + " gauged" + (sheet.thread().isEmpty() ? "" : inside ? " by plug gauge" : " by ring gauge")
-				+ " before the part is moved");
+		sheet.tool().change().ifPresent(change -> stops.add("M1 before line " + line(change) + ": " + (inside ? "bore" : "outside")
+				+ " measured" + limits(sheet) + " before " + what));
+		stops.add("M1 behind line " + line(sheet.lastBlock()) + ", where the tool is clear of the part: thread of " + what + " gauged"
+				+ (sheet.thread().isEmpty() ? "" : inside ? " by plug gauge" : " by ring gauge") + " before the part is moved");
 		return stops;
 	}
 

@@ -9,7 +9,8 @@ import truelead.checker.sheet.OperationSheet;
 final class HolesTable {
 
 	private static final int MOST = 120;
-	private static final List<String> HEADS = List.of("made by", "diameter", "full to", "end of tool", "clear below", "full thread", "over the depth called out", "R above");
+	private static final List<String> HEADS = List.of("made by", "diameter", "full to", "end of tool", "clear below", "full thread",
+			"over the depth called out", "R above");
 
 	private final OperationSheet sheet;
 	private final Figures figures;
@@ -24,7 +25,8 @@ final class HolesTable {
 		sheet.holes().stream().limit(MOST).forEach(hole -> table.add(hole.label(), numbers(hole)));
 		table.write(html);
 		if (sheet.holes().size() > MOST) {
-			html.element("p", "class=\"cut\"", "Only the first " + MOST + " of " + sheet.holes().size() + " holes are shown here; the JSON report has all.");
+			html.element("p", "class=\"cut\"", "Only the first " + MOST + " of " + sheet.holes().size()
+					+ " holes are shown here; the JSON report has all.");
 		}
 	}
 
@@ -32,9 +34,9 @@ final class HolesTable {
 		boolean through = sheet.through().orElse(false);
 		double over = hole.fullThread() - sheet.called();
 		String left = sheet.leadAssumed() && hole.tip() > sheet.called() ? about(over) : margin(over);
-		return List.of(hole.madeBy(), length(hole.drill()), length(hole.drillFull()), length(hole.tip()),
-				through ? "through" : margin(hole.clearance()), (sheet.leadAssumed() && !Double.isNaN(hole.fullThread()) ? "about " : "") + length(hole.fullThread()),
-				left, length(hole.start()));
+		return List.of(hole.madeBy(), length(hole.drill()), length(hole.drillFull()), length(hole.tip()), through ? "through"
+				: margin(hole.clearance()), (sheet.leadAssumed() && !Double.isNaN(hole.fullThread()) ? "about " : "")
+				+ length(hole.fullThread()), left, length(hole.start()));
 	}
 
 	private String length(double mm) {

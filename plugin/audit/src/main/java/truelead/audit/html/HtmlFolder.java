@@ -25,12 +25,14 @@ public final class HtmlFolder implements Report {
 	public void add(Audited audited) throws IOException {
 		String name = pageName(index.size() + 1, audited.source().shown());
 		index.add(audited, name);
-		write(name, Page.head(audited.source().shown()) + "<p><a href=\"index.html\">all programs</a></p>\n" + part.write(audited, "p1") + Page.foot());
+		write(name, Page.head(audited.source().shown()) + "<p><a href=\"index.html\">all programs</a></p>\n" + part.write(audited, "p1")
+				+ Page.foot());
 	}
 
 	@Override
 	public void finish(Tally tally) throws IOException {
-		write("index.html", Page.head("Audit of " + Verdict.many(index.size(), "program")) + index.write(tally) + new Html().list(tally.remarks()) + Page.foot());
+		write("index.html", Page.head("Audit of " + Verdict.many(index.size(), "program")) + index.write(tally)
+				+ new Html().list(tally.remarks()) + Page.foot());
 	}
 
 	private void write(String name, String page) throws IOException {
@@ -44,7 +46,8 @@ public final class HtmlFolder implements Report {
 	static String pageName(int number, String shown) {
 		StringBuilder plain = new StringBuilder();
 		String name = shown.substring(shown.lastIndexOf('/') + 1);
-		name.chars().map(c -> c == '.' || c == ' ' ? '-' : c).filter(c -> c < 0x80 && (Character.isLetterOrDigit(c) || c == '-' || c == '_')).limit(40)
+		name.chars().map(c -> c == '.' || c == ' ' ? '-' : c)
+				.filter(c -> c < 0x80 && (Character.isLetterOrDigit(c) || c == '-' || c == '_')).limit(40)
 				.forEach(c -> plain.append((char) c));
 		return String.format(Locale.ROOT, "%04d-%s.html", number, plain);
 	}

@@ -19,9 +19,11 @@ final class IndexPart {
 
 	/** {@code link} is of our making. */
 	void add(Audited audited, String link) {
-		List<Judged> open = audited instanceof Audited.Checked checked ? checked.findings().stream().filter(Judged::open).toList() : List.of();
-		rows.add(new Row(link, audited.source().shown(), Verdict.of(audited), audited instanceof Audited.Checked checked ? checked.result().operations() : 0,
-				count(open, Severity.ERROR), count(open, Severity.WARNING), count(open, Severity.INFORMATION)));
+		List<Judged> open = audited instanceof Audited.Checked checked ? checked.findings().stream().filter(Judged::open).toList()
+				: List.of();
+		rows.add(new Row(link, audited.source().shown(), Verdict.of(audited), audited instanceof Audited.Checked checked
+				? checked.result().operations() : 0, count(open, Severity.ERROR), count(open, Severity.WARNING),
+				count(open, Severity.INFORMATION)));
 	}
 
 	private static long count(List<Judged> open, Severity severity) {
@@ -35,15 +37,17 @@ final class IndexPart {
 	String write(Tally tally) {
 		Html html = new Html();
 		html.raw("<section class=\"index\">").element("h1", "", Verdict.many(rows.size(), "program"));
-		html.element("p", "", Verdict.many(tally.count(Severity.ERROR), "error") + ", " + Verdict.many(tally.count(Severity.WARNING), "warning") + ", "
-				+ tally.notFollowed() + " not followed, in " + Verdict.many(tally.operations(), "threading operation") + ".");
+		html.element("p", "", Verdict.many(tally.count(Severity.ERROR), "error") + ", " + Verdict.many(tally.count(Severity.WARNING),
+				"warning") + ", " + tally.notFollowed() + " not followed, in " + Verdict.many(tally.operations(),
+						"threading operation") + ".");
 		html.raw("<div class=\"wide\"><table class=\"list\">").heads(HEADS);
 		for (Row row : rows) {
 			html.raw("<tr><td><a href=\"" + row.link + "\">").text(row.shown).raw("</a></td><td class=\"" + row.verdict.kind() + "\">")
 					.text(row.verdict.sign() + " " + row.verdict.words()).raw("</td>");
 			long[] counts = {row.operations, row.errors, row.warnings, row.information};
 			for (int i = 0; i < counts.length; i++) {
-				html.element("td", "data-is=\"" + HEADS.get(i + 2) + "\"", "" + counts[i]); // on a telephone the heads stand beside the numbers
+				// on a telephone the heads stand beside the numbers
+				html.element("td", "data-is=\"" + HEADS.get(i + 2) + "\"", "" + counts[i]);
 			}
 			html.raw("</tr>\n");
 		}

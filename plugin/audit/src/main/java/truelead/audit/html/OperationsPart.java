@@ -28,7 +28,8 @@ final class OperationsPart {
 
 	OperationsPart(Audited.Checked program, ProgramThreads threads, String anchor) {
 		this.threads = threads;
-		program.findings().stream().filter(Judged::open).forEach(judged -> open.computeIfAbsent(threads.number(judged.finding()), any -> new ArrayList<>()).add(judged));
+		program.findings().stream().filter(Judged::open)
+				.forEach(judged -> open.computeIfAbsent(threads.number(judged.finding()), any -> new ArrayList<>()).add(judged));
 		this.anchor = anchor;
 	}
 
@@ -40,7 +41,8 @@ final class OperationsPart {
 		}
 		shown.stream().limit(MOST).forEach(same -> card(html, same.get(0), same.size()));
 		if (shown.size() > MOST) {
-			html.element("p", "class=\"cut\"", "Only the first " + MOST + " of " + shown.size() + " operations are shown here; the JSON report has all.");
+			html.element("p", "class=\"cut\"", "Only the first " + MOST + " of " + shown.size()
+					+ " operations are shown here; the JSON report has all.");
 		}
 	}
 
@@ -56,11 +58,13 @@ final class OperationsPart {
 
 	private void card(Html html, ThreadSheet sheet, int times) {
 		html.raw("<article class=\"operation\" id=\"" + anchor + "-op" + (sheet.index() + 1) + "\"><h3>")
-				.text((sheet.index() + 1) + ". " + sheet.name() + ", " + sheet.tool().name() + ", " + where(sheet) + (times > 1 ? ", " + times + " times" : "")).raw(" <span class=\"state\">")
-				.text(state(sheet)).raw("</span></h3>\n<div class=\"beside\"><table class=\"numbers\">");
+				.text((sheet.index() + 1) + ". " + sheet.name() + ", " + sheet.tool().name() + ", " + where(sheet)
+						+ (times > 1 ? ", " + times + " times" : "")).raw(" <span class=\"state\">").text(state(sheet))
+				.raw("</span></h3>\n<div class=\"beside\"><table class=\"numbers\">");
 		SheetFigures.of(sheet).forEach(figure -> html.row(figure.name(), figure.value()));
 		html.raw("</table>");
-		Drawings.of(sheet, Ink.OF_PAGE).ifPresent(one -> html.raw("<figure>" + one.svg() + "<figcaption>").text(one.text()).raw("</figcaption></figure>\n"));
+		Drawings.of(sheet, Ink.OF_PAGE).ifPresent(one -> html.raw("<figure>" + one.svg() + "<figcaption>").text(one.text())
+				.raw("</figcaption></figure>\n"));
 		html.raw("</div>\n");
 		if (sheet instanceof OperationSheet operation) {
 			html.list(operation.notKnown().stream().map(why -> "Not known: " + why).toList());
@@ -87,7 +91,8 @@ final class OperationsPart {
 	}
 
 	private static String sign(List<Judged> about, ThreadSheet sheet) {
-		Severity worst = about.stream().map(judged -> judged.finding().severity()).min(Comparator.naturalOrder()).orElse(Severity.INFORMATION);
+		Severity worst = about.stream().map(judged -> judged.finding().severity()).min(Comparator.naturalOrder())
+				.orElse(Severity.INFORMATION);
 		return switch (worst) {
 			case ERROR, WARNING -> Verdict.sign(worst) + " ";
 			case INFORMATION -> notKnown(sheet) ? Verdict.sign(Severity.WARNING) + " " : "\u2714 ";

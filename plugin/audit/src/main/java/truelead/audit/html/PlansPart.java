@@ -47,8 +47,10 @@ final class PlansPart {
 		String name = operation.wanted().thread().map(fact -> fact.value().designation()).orElse("thread not named");
 		for (Hole hole : operation.holes()) {
 			boolean faulty = bad.stream().anyMatch(judged -> concerns(judged, operation, hole));
-			PlanHole.State state = faulty ? PlanHole.State.FINDING : hole.madeBefore(operation.lastOrder()) ? PlanHole.State.THREADED : PlanHole.State.NO_HOLE;
-			states.merge(hole.place(), state, (a, b) -> a == PlanHole.State.FINDING || b == PlanHole.State.FINDING ? PlanHole.State.FINDING : a);
+			PlanHole.State state = faulty ? PlanHole.State.FINDING : hole.madeBefore(operation.lastOrder()) ? PlanHole.State.THREADED
+					: PlanHole.State.NO_HOLE;
+			states.merge(hole.place(), state, (a, b) -> a == PlanHole.State.FINDING || b == PlanHole.State.FINDING
+					? PlanHole.State.FINDING : a);
 			threads.merge(hole.place(), name, (a, b) -> a.equals(b) ? a : a + ", " + b);
 		}
 	}
@@ -75,10 +77,11 @@ final class PlansPart {
 		if (states.isEmpty() || plans.isEmpty()) {
 			return;
 		}
-		html.raw("<h2>Plan of the holes</h2>\n<p class=\"legend\">\u25ce threaded \u00b7 \u2297 threaded, with a finding \u00b7 dashed: threaded, but no hole is"
+		html.raw("<h2>Plan of the holes</h2>\n"
+				+ "<p class=\"legend\">\u25ce threaded \u00b7 \u2297 threaded, with a finding \u00b7 dashed: threaded, but no hole is"
 				+ " made here \u00b7 \u25cb hole, not threaded</p>\n");
-		plans.entrySet().stream().filter(plan -> plan.getValue().stream().anyMatch(hole -> states.containsKey(hole.place()))).limit(MOST_PLANS)
-				.forEach(plan -> plan(html, plan.getKey(), plan.getValue()));
+		plans.entrySet().stream().filter(plan -> plan.getValue().stream().anyMatch(hole -> states.containsKey(hole.place())))
+				.limit(MOST_PLANS).forEach(plan -> plan(html, plan.getKey(), plan.getValue()));
 	}
 
 	private void plan(Html html, String title, List<Hole> holes) {
@@ -86,36 +89,41 @@ final class PlansPart {
 		Place first = holes.get(0).place();
 		List<PlanHole> drawn = new ArrayList<>();
 		for (Hole hole : holes) {
-			double diameter = hole.making().stream().map(Cut::diameter).flatMap(java.util.Optional::stream).mapToDouble(Fact::value).max().orElse(Double.NaN);
+			double diameter = hole.making().stream().map(Cut::diameter).flatMap(java.util.Optional::stream).mapToDouble(Fact::value).max()
+					.orElse(Double.NaN);
 			drawn.add(new PlanHole("" + (drawn.size() + 1), hole.place().u(), hole.place().v(), diameter,
 					states.getOrDefault(hole.place(), PlanHole.State.DRILLED)));
 		}
-		Drawing drawing = new PatternPlan(drawn, "" + AXES.charAt(first.plane().first()) + AXES.charAt(first.plane().second()), unit).draw(Ink.OF_PAGE);
-		html.element("h3", "", title).raw("<div class=\"beside\"><figure>" + drawing.svg() + "<figcaption>").text(drawing.text()).raw("</figcaption></figure>\n");
+		Drawing drawing = new PatternPlan(drawn, "" + AXES.charAt(first.plane().first()) + AXES.charAt(first.plane().second()), unit)
+				.draw(Ink.OF_PAGE);
+		html.element("h3", "", title).raw("<div class=\"beside\"><figure>" + drawing.svg() + "<figcaption>").text(drawing.text())
+				.raw("</figcaption></figure>\n");
 		AlikeTable table = new AlikeTable(List.of("diameter", "thread", "state"));
 		Figures figures = new Figures(unit);
 		for (int i = 0; i < Math.min(MOST_LISTED, drawn.size()); i++) {
 			PlanHole hole = drawn.get(i);
-			table.add(hole.label() + ": " + position(first, hole, unit), List.of(Double.isNaN(hole.diameter()) ? "?" : figures.length(hole.diameter()),
-					threads.getOrDefault(holes.get(i).place(), "\u2013"), hole.state().words()));
+			table.add(hole.label() + ": " + position(first, hole, unit),
+					List.of(Double.isNaN(hole.diameter()) ? "?" : figures.length(hole.diameter()),
+							threads.getOrDefault(holes.get(i).place(), "\u2013"), hole.state().words()));
 		}
 		table.write(html);
 		html.raw("</div>\n");
 		if (drawn.size() > MOST_LISTED) {
-			html.element("p", "class=\"cut\"", "Only the first " + MOST_LISTED + " of " + drawn.size() + " holes are listed here; the JSON report has all.");
+			html.element("p", "class=\"cut\"", "Only the first " + MOST_LISTED + " of " + drawn.size()
+					+ " holes are listed here; the JSON report has all.");
 		}
 	}
 
 	private static String position(Place place, PlanHole hole, LengthUnit unit) {
 		int decimals = unit == LengthUnit.INCH ? 4 : 3;
-		return AXES.charAt(place.plane().first()) + Figures.number(hole.x() / unit.mm(), decimals) + " " + AXES.charAt(place.plane().second())
-				+ Figures.number(hole.y() / unit.mm(), decimals);
+		return AXES.charAt(place.plane().first()) + Figures.number(hole.x() / unit.mm(), decimals) + " "
+				+ AXES.charAt(place.plane().second()) + Figures.number(hole.y() / unit.mm(), decimals);
 	}
 
 	private static String title(Place place) {
-		String turned = place.rotary().equals(Rotary.NONE) ? ""
-				: ", A" + Figures.number(place.rotary().a(), 3) + " B" + Figures.number(place.rotary().b(), 3) + " C" + Figures.number(place.rotary().c(), 3);
-		return "Work offset " + WorkOffset.name(place.workOffset()) + ", plane " + AXES.charAt(place.plane().first()) + AXES.charAt(place.plane().second()) + turned
-				+ (place.frame() > 0 ? ", shifted frame " + place.frame() : "");
+		String turned = place.rotary().equals(Rotary.NONE) ? "" : ", A" + Figures.number(place.rotary().a(), 3) + " B"
+				+ Figures.number(place.rotary().b(), 3) + " C" + Figures.number(place.rotary().c(), 3);
+		return "Work offset " + WorkOffset.name(place.workOffset()) + ", plane " + AXES.charAt(place.plane().first())
+				+ AXES.charAt(place.plane().second()) + turned + (place.frame() > 0 ? ", shifted frame " + place.frame() : "");
 	}
 }

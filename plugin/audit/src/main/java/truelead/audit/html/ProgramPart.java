@@ -60,7 +60,8 @@ final class ProgramPart {
 		Work work = checked.result().work();
 		Fact<LengthUnit> unit = work.shop().unit();
 		html.raw("<table class=\"numbers basis\">");
-		html.row("checked", Verdict.many(work.blocks(), "block") + ", " + Verdict.many(checked.result().operations(), "threading operation") + made(work));
+		html.row("checked", Verdict.many(work.blocks(), "block") + ", " + Verdict.many(checked.result().operations(), "threading operation")
+				+ made(work));
 		html.row("unit", (unit.value() == LengthUnit.INCH ? "inch" : "mm") + ", " + unit.origin());
 		html.row("machine profile", work.shop().profile().name());
 		html.row("stock", work.operations().stream().map(operation -> operation.wanted().stock()).flatMap(Optional::stream).findFirst()
@@ -76,15 +77,17 @@ final class ProgramPart {
 	/** How many holes are threaded and how many threads turned; of a program that only turns nothing of holes. */
 	private static String made(Work work) {
 		int turned = work.course().singlePoints().size();
-		String holes = ", " + Verdict.many(work.operations().stream().mapToInt(operation -> operation.holes().size()).sum(), "threaded hole");
+		String holes = ", " + Verdict.many(work.operations().stream().mapToInt(operation -> operation.holes().size()).sum(),
+				"threaded hole");
 		return (turned > 0 && work.operations().isEmpty() ? "" : holes) + (turned > 0 ? ", " + Verdict.many(turned, "turned thread") : "");
 	}
 
 	private static void lost(Html html, Audited.Checked checked) {
 		List<Judged> lost = checked.findings().stream().filter(Judged::openNotFollowed).toList();
 		if (!lost.isEmpty()) {
-			html.raw("<h2>Could not be followed</h2>").list(lost.stream().limit(50)
-					.map(judged -> checked.shown(judged.finding().at()) + ", line " + (judged.finding().at().line() + 1) + ": " + judged.finding().message()).toList());
+			html.raw("<h2>Could not be followed</h2>")
+					.list(lost.stream().limit(50).map(judged -> checked.shown(judged.finding().at()) + ", line "
+							+ (judged.finding().at().line() + 1) + ": " + judged.finding().message()).toList());
 		}
 	}
 }

@@ -31,11 +31,13 @@ final class ToolsPart {
 		for (ThreadingOperation operation : work.operations()) {
 			threaded.merge(operation.tool().index(), operation.holes().size(), Integer::sum);
 		}
-		List<ToolUse> shown = work.tools().stream().filter(tool -> tool.change().isPresent() || made.containsKey(tool.index()) || threaded.containsKey(tool.index())).toList();
+		List<ToolUse> shown = work.tools().stream().filter(tool -> tool.change().isPresent() || made.containsKey(tool.index())
+				|| threaded.containsKey(tool.index())).toList();
 		if (shown.isEmpty()) {
 			return;
 		}
-		html.raw("<h2>Tools</h2><div class=\"wide\"><table class=\"list\">").heads(List.of("tool", "line", "what the program says of it", "holes worked", "holes threaded"));
+		html.raw("<h2>Tools</h2><div class=\"wide\"><table class=\"list\">")
+				.heads(List.of("tool", "line", "what the program says of it", "holes worked", "holes threaded"));
 		for (ToolUse tool : shown.subList(0, Math.min(MOST, shown.size()))) {
 			html.cells(List.of(tool.name(), tool.change().map(change -> "" + (change.outermost().line() + 1)).orElse("\u2013"), said(tool),
 					"" + made.getOrDefault(tool.index(), 0), "" + threaded.getOrDefault(tool.index(), 0)));
@@ -45,6 +47,7 @@ final class ToolsPart {
 
 	/** The first comments that belong to a tool, as one line. */
 	static String said(ToolUse tool) {
-		return tool.comments().stream().map(comment -> comment.text().strip()).filter(text -> !text.isEmpty()).limit(3).collect(Collectors.joining("; "));
+		return tool.comments().stream().map(comment -> comment.text().strip()).filter(text -> !text.isEmpty()).limit(3)
+				.collect(Collectors.joining("; "));
 	}
 }

@@ -29,24 +29,28 @@ public record Verdict(String kind, String sign, String words, String why) {
 		long lost = open.stream().filter(Judged::openNotFollowed).count();
 		String rest = lost > 0 ? " Also, " + many(lost, "place") + " could not be followed." : "";
 		if (errors > 0) {
-			return new Verdict("bad", "\u2716", "Do not run", many(errors, "error") + (warnings > 0 ? ", " + many(warnings, "warning") : "") + "." + rest);
+			return new Verdict("bad", "\u2716", "Do not run", many(errors, "error") + (warnings > 0 ? ", " + many(warnings, "warning") : "")
+					+ "." + rest);
 		}
 		if (warnings > lost) {
 			return new Verdict("look", "\u25b2", "Look before you run", many(warnings, "warning") + "." + rest);
 		}
 		if (lost > 0) {
-			return new Verdict("look", "?", "Not all of it checked", many(lost, "place") + " could not be followed. What is listed there was not checked.");
+			return new Verdict("look", "?", "Not all of it checked", many(lost, "place")
+					+ " could not be followed. What is listed there was not checked.");
 		}
 		int operations = checked.result().operations();
 		if (operations == 0) {
 			return new Verdict("plain", "\u2013", "No threads here", "The program makes no threads, as far as it can be followed.");
 		}
-		return new Verdict("good", "\u2714", "Nothing found", "No error and no warning in " + many(operations, "threading operation") + ".");
+		return new Verdict("good", "\u2714", "Nothing found", "No error and no warning in "
+				+ many(operations, "threading operation") + ".");
 	}
 
 	/** Puts it where nobody overlooks it. */
 	void write(Html html) {
-		html.raw("<p class=\"verdict " + kind + "\"><span class=\"sign\" aria-hidden=\"true\">" + sign + "</span> ").element("strong", "", words).raw(" <span>").text(why).raw("</span></p>\n");
+		html.raw("<p class=\"verdict " + kind + "\"><span class=\"sign\" aria-hidden=\"true\">" + sign + "</span> ")
+				.element("strong", "", words).raw(" <span>").text(why).raw("</span></p>\n");
 	}
 
 	/** A sign for each severity, told apart by its shape. */
@@ -64,7 +68,8 @@ public record Verdict(String kind, String sign, String words, String why) {
 		for (Severity severity : Severity.values()) {
 			long count = findings.stream().filter(judged -> judged.finding().severity() == severity).count();
 			if (count > 0) {
-				counts.add(severity == Severity.INFORMATION ? count + " information" : many(count, severity.name().toLowerCase(Locale.ROOT)));
+				counts.add(severity == Severity.INFORMATION ? count + " information"
+						: many(count, severity.name().toLowerCase(Locale.ROOT)));
 			}
 		}
 		return String.join(", ", counts);

@@ -26,8 +26,10 @@ import truelead.checker.lesson.Lessons;
 import truelead.checker.lesson.Values;
 
 /** {@code truelead lesson}: writes a lesson's page, with the numbers of a finding or of one's own, and its exercises. */
-@Command(name = "lesson", sortOptions = false, description = "Shows what a wrong feed, depth or helix does to tap and thread, with numbers to move, and gives exercises.",
-		footer = {"", "Examples:", "  lesson feed --out feed.html", "  lesson --from part.nc:42 --out why.html", "  lesson depth --set drill=5 --set drillTip=15 --report text",
+@Command(name = "lesson", sortOptions = false,
+		description = "Shows what a wrong feed, depth or helix does to tap and thread, with numbers to move, and gives exercises.",
+		footer = {"", "Examples:", "  lesson feed --out feed.html", "  lesson --from part.nc:42 --out why.html",
+				"  lesson depth --set drill=5 --set drillTip=15 --report text",
 				"  lesson feed --exercise 1 --out feed-1.nc", "  lesson feed --exercise 1 --check feed-1.nc", "",
 				"Exit status: 0 written, or the exercise is done; 1 something is left to do; 2 wrong use."})
 public final class LessonCommand implements Callable<Integer> {
@@ -37,16 +39,20 @@ public final class LessonCommand implements Callable<Integer> {
 		HTML, TEXT
 	}
 
-	@Parameters(paramLabel = "LESSON", arity = "0..1", description = "feed, depth or helix; with --from it may be left out, without both the lessons are listed.")
+	@Parameters(paramLabel = "LESSON", arity = "0..1",
+			description = "feed, depth or helix; with --from it may be left out, without both the lessons are listed.")
 	private Optional<String> name = Optional.empty();
 
-	@Option(names = "--from", paramLabel = "FILE:LINE", description = "Takes the numbers of the finding at a line of a program, or of the threading operation nearest to it.")
+	@Option(names = "--from", paramLabel = "FILE:LINE",
+			description = "Takes the numbers of the finding at a line of a program, or of the threading operation nearest to it.")
 	private Optional<String> from = Optional.empty();
 
-	@Option(names = "--set", paramLabel = "NAME=VALUE", description = "Sets a number, in its unit; may be given several times. --report text names them.")
+	@Option(names = "--set", paramLabel = "NAME=VALUE",
+			description = "Sets a number, in its unit; may be given several times. --report text names them.")
 	private List<String> settings = new ArrayList<>();
 
-	@Option(names = "--report", paramLabel = "html|text", defaultValue = "HTML", description = "How to write the lesson; html when not given.")
+	@Option(names = "--report", paramLabel = "html|text", defaultValue = "HTML",
+			description = "How to write the lesson; html when not given.")
 	private Report report;
 
 	@Option(names = "--exercise", paramLabel = "N", description = "Writes the program of an exercise, 1 to 3.")
@@ -78,14 +84,16 @@ public final class LessonCommand implements Callable<Integer> {
 		}
 		Optional<Lesson> lesson = name.map(LessonCommand::lesson);
 		if (exercise.isPresent()) {
-			return practise(Exercise.of(lesson.orElseThrow(() -> new Complaint("--exercise: of which lesson? " + names())).name(), exercise.get())
-					.orElseThrow(() -> new Complaint("--exercise " + exercise.get() + ": there are 1 to 3")));
+			return practise(Exercise.of(lesson.orElseThrow(() -> new Complaint("--exercise: of which lesson? " + names())).name(),
+					exercise.get()).orElseThrow(() -> new Complaint("--exercise " + exercise.get() + ": there are 1 to 3")));
 		}
 		if (lesson.isEmpty() && from.isEmpty()) {
-			Lessons.ALL.forEach(one -> terminal.say(String.format(Locale.ROOT, "%-7s", one.name()) + one.title() + ". " + one.introduction() + "\n"));
+			Lessons.ALL.forEach(one -> terminal.say(String.format(Locale.ROOT, "%-7s", one.name()) + one.title() + ". "
+					+ one.introduction() + "\n"));
 			return ExitStatus.CLEAN;
 		}
-		Filled filled = set(from.map(place -> from(place, lesson)).orElseGet(() -> new Filled(lesson.orElseThrow(), Values.usual(lesson.orElseThrow()), "")));
+		Filled filled = set(from.map(place -> from(place, lesson))
+				.orElseGet(() -> new Filled(lesson.orElseThrow(), Values.usual(lesson.orElseThrow()), "")));
 		write(report == Report.TEXT ? LessonText.write(filled) : LessonPage.write(filled));
 		return ExitStatus.CLEAN;
 	}
@@ -103,8 +111,10 @@ public final class LessonCommand implements Callable<Integer> {
 
 	private Filled from(String place, Optional<Lesson> lesson) {
 		ProgramLine at = ProgramLine.of(place, job.job(), job.profile());
-		return new Filling(at.result()).at(at.line(), lesson).orElseThrow(() -> new Complaint("--from " + place + ": the thread nearest to that line is of no use for the lesson "
-				+ lesson.map(Lesson::name).orElse("") + "; " + (lesson.filter(l -> l.name().equals("helix")).isPresent() ? "it is tapped" : "it is milled")));
+		return new Filling(at.result()).at(at.line(), lesson)
+				.orElseThrow(() -> new Complaint("--from " + place + ": the thread nearest to that line is of no use for the lesson "
+						+ lesson.map(Lesson::name).orElse("") + "; " + (lesson.filter(l -> l.name().equals("helix")).isPresent()
+								? "it is tapped" : "it is milled")));
 	}
 
 	private Filled set(Filled filled) {
@@ -112,8 +122,9 @@ public final class LessonCommand implements Callable<Integer> {
 		for (String setting : settings) {
 			int equals = setting.indexOf('=');
 			String key = equals < 0 ? setting : setting.substring(0, equals);
-			Control control = filled.lesson().controls().stream().filter(c -> c.name().equals(key)).findFirst().orElseThrow(() -> new Complaint("--set " + setting + ": no such number; there are "
-					+ filled.lesson().controls().stream().map(Control::name).collect(Collectors.joining(", "))));
+			Control control = filled.lesson().controls().stream().filter(c -> c.name().equals(key)).findFirst()
+					.orElseThrow(() -> new Complaint("--set " + setting + ": no such number; there are "
+							+ filled.lesson().controls().stream().map(Control::name).collect(Collectors.joining(", "))));
 			values = values.with(key, value(setting, equals, control));
 		}
 		return new Filled(filled.lesson(), values, filled.about());
@@ -123,13 +134,15 @@ public final class LessonCommand implements Callable<Integer> {
 		String text = equals < 0 ? "" : setting.substring(equals + 1).strip();
 		double value;
 		try {
-			value = text.matches("[0-9]*\\.?[0-9]+|[0-9]+\\.") ? Double.parseDouble(text) : control.choices().contains(text) ? control.choices().indexOf(text) : Double.NaN;
+			value = text.matches("[0-9]*\\.?[0-9]+|[0-9]+\\.") ? Double.parseDouble(text) : control.choices().contains(text)
+					? control.choices().indexOf(text) : Double.NaN;
 		} catch (NumberFormatException none) {
 			value = Double.NaN;
 		}
 		if (!(value >= control.least() && value <= control.most())) {
-			throw new Complaint("--set " + setting + ": a number from " + LessonPage.plain(control.least()) + " to " + LessonPage.plain(control.most())
-					+ (control.unit().isEmpty() ? "" : " " + control.unit()) + (control.choices().isEmpty() ? "" : ", or one of: " + String.join("; ", control.choices())));
+			throw new Complaint("--set " + setting + ": a number from " + LessonPage.plain(control.least()) + " to "
+					+ LessonPage.plain(control.most()) + (control.unit().isEmpty() ? "" : " " + control.unit())
+					+ (control.choices().isEmpty() ? "" : ", or one of: " + String.join("; ", control.choices())));
 		}
 		return value;
 	}

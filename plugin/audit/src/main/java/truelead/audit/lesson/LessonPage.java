@@ -36,9 +36,10 @@ final class LessonPage {
 	private String page(Filled filled) {
 		Lesson lesson = filled.lesson();
 		Outcome outcome = lesson.outcome(filled.values());
-		out.append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"UTF-8\"><meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">"
-				+ "<meta name=\"color-scheme\" content=\"light dark\"><meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline';"
-				+ " script-src 'unsafe-inline'\">");
+		out.append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"UTF-8\"><meta name=\"viewport\" content=\"width=device-width, "
+				+ "initial-scale=1\">"
+				+ "<meta name=\"color-scheme\" content=\"light dark\"><meta http-equiv=\"Content-Security-Policy\" content=\"default-src "
+				+ "'none'; style-src 'unsafe-inline';" + " script-src 'unsafe-inline'\">");
 		element("title", "Lesson: " + lesson.title());
 		out.append("<style>\n").append(resource("lesson.css")).append("</style></head><body><main>\n");
 		element("h1", lesson.title());
@@ -47,7 +48,8 @@ final class LessonPage {
 			out.append("<p class=\"about\">The numbers are those of ");
 			text(filled.about()).append("</p>\n");
 		}
-		out.append("<noscript><p class=\"about\">Without scripts the numbers stand as they are written here.</p></noscript>\n<div class=\"bench\"><form id=\"controls\">\n");
+		out.append("<noscript><p class=\"about\">Without scripts the numbers stand as they are written here.</p></noscript>\n"
+				+ "<div class=\"bench\"><form id=\"controls\">\n");
 		lesson.controls().forEach(control -> control(control, filled.values().of(control.name())));
 		out.append("</form>\n<section><h2>What happens</h2><ul id=\"said\" aria-live=\"polite\">");
 		lesson.said(outcome).forEach(sentence -> element("li", sentence));
@@ -59,9 +61,11 @@ final class LessonPage {
 		lesson.grounds().forEach(ground -> element("li", ground));
 		out.append("</ul>\n");
 		exercises(lesson);
-		out.append("<footer><p>A model for learning, not for choosing a feed: a wrong thread scraps the part, and a tap that breaks can hurt. The machine's manual and the tool"
-				+ " maker's numbers come first.</p></footer></main>\n<script type=\"application/json\" id=\"lesson\">").append(GSON.toJson(data(lesson)))
-				.append("</script>\n<script>\n").append(Lessons.script()).append(resource("lesson-page.js")).append("</script></body></html>\n");
+		out.append("<footer><p>A model for learning, not for choosing a feed: a wrong thread scraps the part, and a tap that breaks can "
+				+ "hurt. The machine's manual and the tool"
+				+ " maker's numbers come first.</p></footer></main>\n<script type=\"application/json\" id=\"lesson\">")
+				.append(GSON.toJson(data(lesson))).append("</script>\n<script>\n").append(Lessons.script())
+				.append(resource("lesson-page.js")).append("</script></body></html>\n");
 		return out.toString();
 	}
 
@@ -70,11 +74,13 @@ final class LessonPage {
 		out.append("<p class=\"control\"><label for=\"").append(id).append("\">");
 		text(control.label()).append("</label> ");
 		if (control.choices().isEmpty()) {
-			out.append("<span class=\"set\"><input type=\"number\" id=\"").append(id).append("\" name=\"").append(control.name()).append("\" min=\"").append(plain(control.least()))
-					.append("\" max=\"").append(plain(control.most())).append("\" step=\"any\" value=\"").append(plain(value)).append("\"> <span class=\"unit\">");
+			out.append("<span class=\"set\"><input type=\"number\" id=\"").append(id).append("\" name=\"").append(control.name())
+					.append("\" min=\"").append(plain(control.least())).append("\" max=\"").append(plain(control.most()))
+					.append("\" step=\"any\" value=\"").append(plain(value)).append("\"> <span class=\"unit\">");
 			text(control.unit()).append("</span></span><input type=\"range\" aria-label=\"");
-			text(control.label()).append("\" data-for=\"").append(control.name()).append("\" min=\"").append(plain(control.least())).append("\" max=\"").append(plain(control.most()))
-					.append("\" step=\"").append(plain(control.step())).append("\" value=\"").append(plain(value)).append("\">");
+			text(control.label()).append("\" data-for=\"").append(control.name()).append("\" min=\"").append(plain(control.least()))
+					.append("\" max=\"").append(plain(control.most())).append("\" step=\"").append(plain(control.step()))
+					.append("\" value=\"").append(plain(value)).append("\">");
 		} else {
 			out.append("<select id=\"").append(id).append("\" name=\"").append(control.name()).append("\">");
 			for (int i = 0; i < control.choices().size(); i++) {
@@ -101,9 +107,10 @@ final class LessonPage {
 		out.append("<h2>Exercises</h2><ol>");
 		for (Exercise exercise : Exercise.of(lesson.name())) {
 			out.append("<li>");
-			text(exercise.task()).append(" <code>lesson ").append(lesson.name()).append(" --exercise ").append(exercise.number()).append(" --out ").append(exercise.file())
-					.append("</code> writes the program, <code>lesson ").append(lesson.name()).append(" --exercise ").append(exercise.number()).append(" --check ")
-					.append(exercise.file()).append("</code> looks at what you made of it.<details><summary>The program</summary><pre>");
+			text(exercise.task()).append(" <code>lesson ").append(lesson.name()).append(" --exercise ").append(exercise.number())
+					.append(" --out ").append(exercise.file()).append("</code> writes the program, <code>lesson ").append(lesson.name())
+					.append(" --exercise ").append(exercise.number()).append(" --check ").append(exercise.file())
+					.append("</code> looks at what you made of it.<details><summary>The program</summary><pre>");
 			text(exercise.program()).append("</pre></details></li>\n");
 		}
 		out.append("</ol>\n");
@@ -119,7 +126,8 @@ final class LessonPage {
 	}
 
 	private static Map<String, Object> data(Plot plot) {
-		List<Map<String, String>> curves = plot.curves().stream().map(curve -> Map.of("name", curve.name(), "label", curve.label(), "dash", curve.dash().pattern())).toList();
+		List<Map<String, String>> curves = plot.curves().stream()
+				.map(curve -> Map.of("name", curve.name(), "label", curve.label(), "dash", curve.dash().pattern())).toList();
 		return Map.of("title", plot.title(), "across", plot.across(), "up", plot.up(), "trueToScale", plot.trueToScale(), "curves", curves);
 	}
 

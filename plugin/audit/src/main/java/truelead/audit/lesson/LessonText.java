@@ -15,10 +15,12 @@ final class LessonText {
 	static String write(Filled filled) {
 		StringBuilder text = new StringBuilder();
 		Outcome outcome = filled.lesson().outcome(filled.values());
-		text.append(filled.lesson().title()).append('\n').append(filled.about().isEmpty() ? "" : "numbers of " + filled.about() + "\n").append('\n');
+		text.append(filled.lesson().title()).append('\n').append(filled.about().isEmpty() ? "" : "numbers of " + filled.about() + "\n")
+				.append('\n');
 		for (Control control : filled.lesson().controls()) {
 			double value = filled.values().of(control.name());
-			line(text, control.name() + ": " + control.label(), control.choices().isEmpty() ? (LessonPage.plain(value) + " " + control.unit()).strip() : control.choices().get((int) value));
+			line(text, control.name() + ": " + control.label(), control.choices().isEmpty() ? (LessonPage.plain(value) + " "
+					+ control.unit()).strip() : control.choices().get((int) value));
 		}
 		text.append('\n');
 		filled.lesson().said(outcome).forEach(sentence -> text.append(sentence).append('\n'));

@@ -28,7 +28,8 @@ final class Programs {
 
 	/** The program of an exercise as it is given. */
 	static CheckResult of(Exercise exercise) {
-		return Checker.check(new ProgramFile(exercise.file(), ProgramText.of(exercise.program())), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(), RuleSettings.DEFAULT);
+		return Checker.check(new ProgramFile(exercise.file(), ProgramText.of(exercise.program())), ProgramFolder.EMPTY, Job.EMPTY,
+				MachineProfile.generic(), RuleSettings.DEFAULT);
 	}
 
 	/** Writes a file whole or not at all; what hinders that ends the command with a complaint. */

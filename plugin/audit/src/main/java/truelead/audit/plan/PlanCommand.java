@@ -31,32 +31,39 @@ import truelead.checker.work.NearestOperation;
 import truelead.checker.work.ThreadingOperation;
 
 /** {@code truelead plan}: weighs the ways to make a thread and writes the program for the one recommended. */
-@Command(name = "plan", description = "Weighs forming tap, cutting taps and thread mill for a thread, recommends one, and writes a program for a row of holes along X.",
-		footer = {"", "Examples:", "  plan M8 --stock steel --hardness 28HRC --depth 12 --bottom 25 --count 4", "  plan '1/4-20 UNC-2B' --through 0.5in --report json", "  plan --from part.nc:42", "",
+@Command(name = "plan", description =
+		"Weighs forming tap, cutting taps and thread mill for a thread, recommends one, and writes a program for a row of holes along X.",
+		footer = {"", "Examples:", "  plan M8 --stock steel --hardness 28HRC --depth 12 --bottom 25 --count 4",
+				"  plan '1/4-20 UNC-2B' --through 0.5in --report json", "  plan --from part.nc:42", "",
 				"Exit status: 0 planned; 1 no way makes the thread as asked; 2 wrong use."})
 public final class PlanCommand implements Callable<Integer> {
 	private static final String BESIDE = "given beside --from";
 
-	@Parameters(paramLabel = "CALLOUT", arity = "0..1", description = "A thread as drawings write it: M8, M8x1-6H, #10-32, 1/4-20 UNC-2B. With --from it may be left out.")
+	@Parameters(paramLabel = "CALLOUT", arity = "0..1",
+			description = "A thread as drawings write it: M8, M8x1-6H, #10-32, 1/4-20 UNC-2B. With --from it may be left out.")
 	private String callout = "";
 
-	@Option(names = "--from", paramLabel = "FILE:LINE", description = "What else could make this thread? Takes thread, depth, stock and all else from the threading operation"
+	@Option(names = "--from", paramLabel = "FILE:LINE",
+			description = "What else could make this thread? Takes thread, depth, stock and all else from the threading operation"
 			+ " nearest to a line of a program; what is given beside goes before it.")
 	private Optional<String> from = Optional.empty();
 
-	@Option(names = "--stock", paramLabel = "NAME", description = "What the part is cut from: steel, stainless, cast iron, aluminium, brass...")
+	@Option(names = "--stock", paramLabel = "NAME",
+			description = "What the part is cut from: steel, stainless, cast iron, aluminium, brass...")
 	private Optional<String> stock = Optional.empty();
 
 	@Option(names = "--hardness", paramLabel = "28HRC|220HB", description = "Its hardness: HRC, HB or HV.")
 	private Optional<String> hardness = Optional.empty();
 
-	@Option(names = "--depth", paramLabel = "LENGTH", description = "Full thread; mm or in, bare in the callout's unit. 1.5 diameters when not given.")
+	@Option(names = "--depth", paramLabel = "LENGTH",
+			description = "Full thread; mm or in, bare in the callout's unit. 1.5 diameters when not given.")
 	private Optional<String> depth = Optional.empty();
 
 	@Option(names = "--bottom", paramLabel = "LENGTH", description = "Deepest point any tool may reach, drill point included.")
 	private Optional<String> bottom = Optional.empty();
 
-	@Option(names = "--through", paramLabel = "LENGTH", description = "The hole goes through a wall of this thickness, and is threaded all the way where --depth says no less.")
+	@Option(names = "--through", paramLabel = "LENGTH",
+			description = "The hole goes through a wall of this thickness, and is threaded all the way where --depth says no less.")
 	private Optional<String> through = Optional.empty();
 
 	@Option(names = "--count", paramLabel = "N", description = "Holes, 3 diameters apart from X0 Y0; 1 when not given.")
@@ -68,13 +75,16 @@ public final class PlanCommand implements Callable<Integer> {
 	@Option(names = "--tools", paramLabel = "FILE", description = "Tool list, as check takes it: tools on hand come first.")
 	private Optional<String> tools = Optional.empty();
 
-	@Option(names = "--feed", paramLabel = "per-minute|per-rev", description = "How F is programmed; as the machine profile has it when not given.")
+	@Option(names = "--feed", paramLabel = "per-minute|per-rev",
+			description = "How F is programmed; as the machine profile has it when not given.")
 	private Optional<String> feed = Optional.empty();
 
-	@Option(names = "--compensation", description = "Thread mills: program the wall and let the control take the cutter's radius off (G41 with D).")
+	@Option(names = "--compensation",
+			description = "Thread mills: program the wall and let the control take the cutter's radius off (G41 with D).")
 	private boolean compensation;
 
-	@Option(names = "--report", paramLabel = "FORMAT[:FILE]", description = "text, html or json. Without a file it goes to standard output. Default: text.")
+	@Option(names = "--report", paramLabel = "FORMAT[:FILE]",
+			description = "text, html or json. Without a file it goes to standard output. Default: text.")
 	private String report = "text";
 
 	private final Terminal terminal;
@@ -94,8 +104,8 @@ public final class PlanCommand implements Callable<Integer> {
 		Plan plan = tools.isPresent() ? Plan.of(request, job) : Plan.of(request);
 		asked.write(switch (asked.format()) {
 			case "text" -> PlanText.write(plan, existing);
-			case "html" -> PlanPage.write(plan, PlanText.asked(plan.request()), weighing -> PlanText.figures(weighing, plan.request(), existing),
-					existing.map(PlanText::taken).orElse(""), existing.map(Existing::numbers).orElse(List.of()));
+			case "html" -> PlanPage.write(plan, PlanText.asked(plan.request()), weighing -> PlanText.figures(weighing, plan.request(),
+					existing), existing.map(PlanText::taken).orElse(""), existing.map(Existing::numbers).orElse(List.of()));
 			default -> PlanJson.write(plan, existing);
 		}, terminal, spared);
 		return plan.chosen().isPresent() ? ExitStatus.CLEAN : ExitStatus.FINDINGS;
@@ -108,17 +118,19 @@ public final class PlanCommand implements Callable<Integer> {
 		MachineProfile profile = machine.isEmpty() ? at.result().work().shop().profile() : Machines.find(machine);
 		Existing found = ExistingReader.of(operation, at.result()).orElseGet(() -> {
 			if (callout.isBlank()) {
-				throw new Complaint("--from " + place + ": nothing names the thread that " + operation.tool().name() + " makes in line " + (operation.block().outermost().line() + 1)
-						+ "; give it too, as in: plan M8 --from " + place);
+				throw new Complaint("--from " + place + ": nothing names the thread that " + operation.tool().name() + " makes in line "
+						+ (operation.block().outermost().line() + 1) + "; give it too, as in: plan M8 --from " + place);
 			}
-			return ExistingReader.of(operation, at.result(), understood(new Wish(Map.of(Field.CALLOUT, callout)).on(profile)).thread(), BESIDE);
+			return ExistingReader.of(operation, at.result(), understood(new Wish(Map.of(Field.CALLOUT, callout)).on(profile)).thread(),
+					BESIDE);
 		});
 		return found.with(understood(wish().on(profile, found.request())), BESIDE);
 	}
 
 	private static Request understood(Wish.Understood understood) {
 		understood.problems().entrySet().stream().findFirst().ifPresent(problem -> {
-			throw new Complaint((problem.getKey() == Field.CALLOUT ? "" : "--" + problem.getKey().name().toLowerCase(Locale.ROOT) + " ") + problem.getValue());
+			throw new Complaint((problem.getKey() == Field.CALLOUT ? "" : "--" + problem.getKey().name().toLowerCase(Locale.ROOT) + " ")
+					+ problem.getValue());
 		});
 		return understood.request().orElseThrow();
 	}

@@ -19,7 +19,10 @@ import truelead.checker.plan.SpeedBand;
 import truelead.checker.plan.Weighing;
 import truelead.checker.program.LengthUnit;
 
-/** Writes a plan as one JSON object, lengths in the unit that {@code unit} names; {@code blocks} is the program, empty where no way makes the thread. */
+/**
+ * Writes a plan as one JSON object, lengths in the unit that {@code unit} names; {@code blocks} is the program, empty where no way makes
+ * the thread.
+ */
 final class PlanJson {
 	private static final Gson GSON = new GsonBuilder().serializeNulls().setPrettyPrinting().disableHtmlEscaping().create();
 

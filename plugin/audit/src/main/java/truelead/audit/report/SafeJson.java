@@ -8,8 +8,8 @@ import java.util.Locale;
 import truelead.audit.terminal.Printable;
 
 /**
- * JSON that does no harm where it is shown instead of read: what a terminal takes for a command, or turns the text round, stands in it as an
- * escape, which is the same character to whoever reads it, and so do the signs that a page takes for its own.
+ * JSON that does no harm where it is shown instead of read: what a terminal takes for a command, or turns the text round, stands in it as
+ * an escape, which is the same character to whoever reads it, and so do the signs that a page takes for its own.
  */
 public final class SafeJson {
 

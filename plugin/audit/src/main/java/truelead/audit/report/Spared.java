@@ -10,7 +10,10 @@ import truelead.audit.source.Paths;
 import truelead.audit.source.ProgramSearch;
 import truelead.audit.terminal.Complaint;
 
-/** What nothing may be written over: the files that a run reads, and every program that is there. A slip in an option must not cost anybody a program. */
+/**
+ * What nothing may be written over: the files that a run reads, and every program that is there. A slip in an option must not cost anybody
+ * a program.
+ */
 public final class Spared {
 
 	private final Set<Path> read = new HashSet<>();
@@ -32,7 +35,8 @@ public final class Spared {
 			throw new Complaint("cannot write " + typed + ": it is read in this run; give another name");
 		}
 		if (Files.isRegularFile(path) && ProgramSearch.hasExtension(path)) {
-			throw new Complaint("cannot write " + typed + ": it is there already, and a program by its name; give another name, or remove it first");
+			throw new Complaint("cannot write " + typed
+					+ ": it is there already, and a program by its name; give another name, or remove it first");
 		}
 		return path;
 	}

@@ -33,15 +33,15 @@ public final class TextReport implements Report {
 			}
 		}
 		for (Gone gone : checked.gone()) {
-			line(checked.source().shown() + ": gone since the baseline: line " + gone.line() + " " + severity(gone.severity()) + " " + gone.rule() + " "
-					+ gone.message());
+			line(checked.source().shown() + ": gone since the baseline: line " + gone.line() + " " + severity(gone.severity()) + " "
+					+ gone.rule() + " " + gone.message());
 		}
 	}
 
 	private void line(Audited.Checked program, Finding finding) throws IOException {
 		Location at = finding.at();
-		line(program.shown(at) + ":" + (at.line() + 1) + ":" + (at.span().start() + 1) + " " + severity(finding.severity()) + " " + finding.rule() + " "
-				+ finding.message());
+		line(program.shown(at) + ":" + (at.line() + 1) + ":" + (at.span().start() + 1) + " " + severity(finding.severity()) + " "
+				+ finding.rule() + " " + finding.message());
 	}
 
 	@Override
@@ -50,7 +50,8 @@ public final class TextReport implements Report {
 			line(remark);
 		}
 		line("");
-		line(many(tally.programs(), "program") + ", " + many(tally.blocks(), "block") + ", " + many(tally.operations(), "threading operation"));
+		line(many(tally.programs(), "program") + ", " + many(tally.blocks(), "block") + ", "
+				+ many(tally.operations(), "threading operation"));
 		line(many(tally.count(Severity.ERROR), "error") + ", " + many(tally.count(Severity.WARNING), "warning") + ", "
 				+ tally.count(Severity.INFORMATION) + " information; " + tally.notFollowed() + " not followed" + rest(tally));
 		if (tally.refused() > 0) {

@@ -17,8 +17,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import truelead.audit.terminal.Complaint;
 
 /**
- * A file that is there whole or not at all: written under a temporary name beside its place and moved there at the end. An interrupt removes
- * what was not finished. Something that is no ordinary file, such as a device, is written to directly.
+ * A file that is there whole or not at all: written under a temporary name beside its place and moved there at the end. An interrupt
+ * removes what was not finished. Something that is no ordinary file, such as a device, is written to directly.
  */
 public final class WholeFile implements AutoCloseable {
 
@@ -107,8 +107,8 @@ public final class WholeFile implements AutoCloseable {
 
 	/** What is said where a file cannot be written: its name as it was typed, and why. */
 	public static Complaint complaint(String name, IOException why) {
-		String reason = why instanceof AccessDeniedException ? "not allowed"
-				: !(why instanceof FileSystemException system) ? why.getMessage() : system.getReason() == null ? "no such place" : system.getReason();
+		String reason = why instanceof AccessDeniedException ? "not allowed" : !(why instanceof FileSystemException system)
+				? why.getMessage() : system.getReason() == null ? "no such place" : system.getReason();
 		return new Complaint("cannot write " + name + ": " + reason);
 	}
 

@@ -20,7 +20,8 @@ public sealed interface Audited {
 	 * @param findings all of them, in order, accepted and known ones too
 	 * @param gone     what the baseline had and the program no longer has
 	 */
-	record Checked(Source source, ProgramFile file, ContentHash content, CheckResult result, List<Judged> findings, List<Gone> gone) implements Audited {
+	record Checked(Source source, ProgramFile file, ContentHash content, CheckResult result, List<Judged> findings, List<Gone> gone)
+			implements Audited {
 
 		public Checked {
 			findings = List.copyOf(findings);

@@ -46,7 +46,8 @@ public final class Examination implements Function<Source, Audited> {
 			}
 			Reading.Program program = (Reading.Program) reading;
 			CheckResult result = Checker.check(program.file(), new Neighbours(source.path()), job, profile, settings, budget);
-			return new Audited.Checked(source, program.file(), ContentHash.of(program.file().text()), result, Judged.all(result.findings()), List.of());
+			return new Audited.Checked(source, program.file(), ContentHash.of(program.file().text()), result,
+					Judged.all(result.findings()), List.of());
 		} catch (OutOfMemoryError tooLarge) {
 			return new Audited.Refused(source, "too large for the memory Java has; give it more with java -Xmx");
 		} catch (StackOverflowError tooDeep) {

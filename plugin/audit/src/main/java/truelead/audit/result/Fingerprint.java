@@ -19,10 +19,10 @@ import truelead.grammar.ProgramText;
 import truelead.grammar.Span;
 
 /**
- * A mark by which the same finding is known again in a later state of the program. It is made of the rule, the words it points at and the numbers
- * of the finding. Of a finding on a whole block only the words that say where the tool is count, and the tool: another feed in the block
- * does not make it a new one. It holds no path, no line, no sequence number, no comment and no jump target, so it survives inserted lines,
- * renumbering and a move to another folder. Equal findings of one program are told apart by their order.
+ * A mark by which the same finding is known again in a later state of the program. It is made of the rule, the words it points at and the
+ * numbers of the finding. Of a finding on a whole block only the words that say where the tool is count, and the tool: another feed in the
+ * block does not make it a new one. It holds no path, no line, no sequence number, no comment and no jump target, so it survives inserted
+ * lines, renumbering and a move to another folder. Equal findings of one program are told apart by their order.
  */
 public final class Fingerprint {
 
@@ -63,7 +63,8 @@ public final class Fingerprint {
 			return words(block, meant);
 		}
 		StringBuilder place = new StringBuilder(words(block, meant.stream().filter(Fingerprint::saysWhere).toList()));
-		finding.related().stream().map(Related::what).filter(what -> what.startsWith(Related.TOOL_CHANGE)).forEach(what -> place.append('\n').append(what));
+		finding.related().stream().map(Related::what).filter(what -> what.startsWith(Related.TOOL_CHANGE))
+				.forEach(what -> place.append('\n').append(what));
 		return place.toString();
 	}
 

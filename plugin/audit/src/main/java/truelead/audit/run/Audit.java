@@ -8,7 +8,10 @@ import truelead.audit.result.Tally;
 import truelead.audit.source.Source;
 import truelead.audit.standing.Standing;
 
-/** Has programs checked on all cores, judges what was found, and hands it to the reports one by one in order. The command and the workbench share it. */
+/**
+ * Has programs checked on all cores, judges what was found, and hands it to the reports one by one in order. The command and the workbench
+ * share it.
+ */
 public final class Audit {
 
 	private final Function<Source, Audited> examination;

@@ -18,11 +18,13 @@ import truelead.audit.terminal.Terminal;
 import truelead.checker.rule.Severity;
 
 /** {@code check}: looks for faults in the threads of programs and reports them. */
-@Command(name = "check", sortOptions = false, description = "Checks programs, or all programs of folders, and reports what is wrong with their threads.",
+@Command(name = "check", sortOptions = false,
+		description = "Checks programs, or all programs of folders, and reports what is wrong with their threads.",
 		footer = {"", "A folder is searched for files with an extension that programs have (.nc .ngc .cnc .tap .eia .mpf and others) "
-				+ "and for files without extension and texts (.txt) that begin like a program. A file named here is checked whatever its name.", "",
+				+ "and for files without extension and texts (.txt) that begin like a program. A file named here is checked "
+				+ "whatever its name.", "",
 				"Exit status: 0 nothing at or above the limit; 1 findings; 2 wrong use, or a file could not be read or written; "
-						+ "3 something that makes a thread could not be followed, and nothing worse."})
+				+ "3 something that makes a thread could not be followed, and nothing worse."})
 public final class CheckCommand implements Callable<Integer> {
 
 	/** The severity from which findings count where {@code --fail-on} says nothing. */
@@ -34,12 +36,15 @@ public final class CheckCommand implements Callable<Integer> {
 	@Option(names = "--report", paramLabel = "FORMAT[:FILE]", description = {"What to write, and where; may be given several times.",
 			"text         lines for people and editors; on standard output where nothing else goes there",
 			"html         the whole audit on one page; with a folder (FILE ends in /) an index and a page a program",
-			"first-run    the sheet to sign before the first part, HTML", "gauge        the gauge sheet, HTML", "gauge-csv    the gauge sheet, CSV",
-			"sarif        SARIF 2.1.0, all findings", "json         operations, holes and findings", "junit        JUnit-style XML for build servers",
+			"first-run    the sheet to sign before the first part, HTML", "gauge        the gauge sheet, HTML",
+			"gauge-csv    the gauge sheet, CSV",
+			"sarif        SARIF 2.1.0, all findings", "json         operations, holes and findings",
+			"junit        JUnit-style XML for build servers",
 			"accept-list  open findings as lines for --accept, reasons to be filled in"})
 	private List<String> reports = new ArrayList<>();
 
-	@Option(names = "--fail-on", paramLabel = "SEVERITY", description = "Exit status 1 from this severity on: error, warning or information. Default: warning.")
+	@Option(names = "--fail-on", paramLabel = "SEVERITY",
+			description = "Exit status 1 from this severity on: error, warning or information. Default: warning.")
 	private String failOn = USUAL_LIMIT;
 
 	@Mixin
@@ -48,17 +53,21 @@ public final class CheckCommand implements Callable<Integer> {
 	@Option(names = "--rule", paramLabel = "NAME=SEVERITY", description = "Report a rule as error, warning or information, or turn it off.")
 	private List<String> rules = new ArrayList<>();
 
-	@Option(names = "--baseline", paramLabel = "FILE", description = "An earlier SARIF report: show and count only what is new since, and say what is gone.")
+	@Option(names = "--baseline", paramLabel = "FILE",
+			description = "An earlier SARIF report: show and count only what is new since, and say what is gone.")
 	private Optional<String> baseline = Optional.empty();
 
 	@Option(names = "--accept", paramLabel = "FILE", description = {"Findings accepted outside the programs: CSV with the columns",
 			"fingerprint,rule,program,reason,person,date."})
 	private Optional<String> accept = Optional.empty();
 
-	@Option(names = "--gauge-every", paramLabel = "N", description = "Gauge sheets ask for a check every so many holes, or parts with turned threads. Default by the way of threading.")
+	@Option(names = "--gauge-every", paramLabel = "N",
+			description = "Gauge sheets ask for a check every so many holes, or parts with turned threads. Default by the way "
+			+ "of threading.")
 	private Optional<Integer> gaugeEvery = Optional.empty();
 
-	@Option(names = "--include", paramLabel = "PATTERN", description = "In folders, take only files like this (* ? **), whatever their extension.")
+	@Option(names = "--include", paramLabel = "PATTERN",
+			description = "In folders, take only files like this (* ? **), whatever their extension.")
 	private List<String> include = new ArrayList<>();
 
 	@Option(names = "--exclude", paramLabel = "PATTERN", description = "In folders, leave out files and folders like this.")
@@ -90,6 +99,7 @@ public final class CheckCommand implements Callable<Integer> {
 		Examination examination = new Examination(job.job(), job.profile(), RuleOptions.settings(rules));
 		Spared spared = new Spared(job.files());
 		accept.map(Paths::of).ifPresent(spared::add);
-		return new CheckRun(terminal, examination, limit, new NamePatterns(include, exclude), gaugeEvery.orElse(0), spared).run(paths, requests, accept, baseline);
+		return new CheckRun(terminal, examination, limit, new NamePatterns(include, exclude), gaugeEvery.orElse(0), spared)
+				.run(paths, requests, accept, baseline);
 	}
 }

@@ -37,7 +37,8 @@ final class CheckRun {
 	private final int gaugeEvery;
 	private final Spared spared;
 
-	CheckRun(Terminal terminal, Function<Source, Audited> examination, Severity limit, NamePatterns patterns, int gaugeEvery, Spared spared) {
+	CheckRun(Terminal terminal, Function<Source, Audited> examination, Severity limit, NamePatterns patterns, int gaugeEvery,
+			Spared spared) {
 		this.spared = spared;
 		this.gaugeEvery = gaugeEvery;
 		this.terminal = terminal;
@@ -53,7 +54,8 @@ final class CheckRun {
 		acceptFile.ifPresent(file -> standings.add(AcceptFile.read(file)));
 		baseline.ifPresent(file -> standings.add(Baseline.read(file, sources)));
 		sources.forEach(source -> spared.add(source.path()));
-		try (Reports reports = Reports.open(requests, terminal.out(), new ReportPlan(baseline.isPresent(), tally.limit(), gaugeEvery), spared)) {
+		try (Reports reports = Reports.open(requests, terminal.out(), new ReportPlan(baseline.isPresent(), tally.limit(),
+				gaugeEvery), spared)) {
 			try (Progress progress = new Progress(terminal, sources.size())) {
 				new Audit(examination, standings, tally).run(sources, audited -> watch(audited, progress), reports);
 			}
@@ -73,12 +75,14 @@ final class CheckRun {
 		for (String typed : paths) {
 			Path path = Paths.of(typed);
 			if (!Files.isDirectory(path)) {
-				take(ProgramBytes.isStandardInput(path) ? new Source(path, STANDARD_INPUT, 0) : new Source(path, typed, size(path)), sources);
+				take(ProgramBytes.isStandardInput(path) ? new Source(path, STANDARD_INPUT, 0)
+						: new Source(path, typed, size(path)), sources);
 				continue;
 			}
 			List<Source> found = new ProgramSearch(patterns, this::trouble).search(path, typed);
 			if (found.isEmpty()) {
-				trouble(typed, "no programs in this folder" + (patterns.equals(NamePatterns.NONE) ? "" : " that --include and --exclude leave"));
+				trouble(typed, "no programs in this folder" + (patterns.equals(NamePatterns.NONE) ? ""
+						: " that --include and --exclude leave"));
 			}
 			found.forEach(source -> take(source, sources));
 		}

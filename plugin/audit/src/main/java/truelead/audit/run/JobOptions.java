@@ -17,7 +17,8 @@ import truelead.checker.thread.HolderKind;
 /** Options that say what is known of the job and the machine from outside the programs. */
 public final class JobOptions {
 
-	@Option(names = "--machine", paramLabel = "FILE", description = "Machine profile: a properties file, or the name of a profile that comes with Truelead.")
+	@Option(names = "--machine", paramLabel = "FILE",
+			description = "Machine profile: a properties file, or the name of a profile that comes with Truelead.")
 	private Optional<String> machine = Optional.empty();
 
 	@Option(names = "--tools", paramLabel = "FILE", description = "Tool list: CSV with a line of headers.")
@@ -26,7 +27,8 @@ public final class JobOptions {
 	@Option(names = "--stock", paramLabel = "STOCK", description = "What the parts are cut from, as in a STOCK note: \"STEEL, 28 HRC\".")
 	private Optional<String> stock = Optional.empty();
 
-	@Option(names = "--holder", paramLabel = "KIND", description = "How taps are held where no program says: rigid, synchro, floating or self-reversing.")
+	@Option(names = "--holder", paramLabel = "KIND",
+			description = "How taps are held where no program says: rigid, synchro, floating or self-reversing.")
 	private Optional<String> holder = Optional.empty();
 
 	/** The machine profile named, or the generic one. */
@@ -54,7 +56,8 @@ public final class JobOptions {
 		}
 		if (holder.isPresent()) {
 			HolderKind kind = HolderKind.named(holder.get().toLowerCase(Locale.ROOT))
-					.orElseThrow(() -> new Complaint("--holder takes rigid, synchro, floating or self-reversing, not \"" + holder.get() + "\""));
+					.orElseThrow(() -> new Complaint("--holder takes rigid, synchro, floating or self-reversing, not \""
+							+ holder.get() + "\""));
 			job = job.withHolder(Holder.usual(kind));
 		}
 		return job;

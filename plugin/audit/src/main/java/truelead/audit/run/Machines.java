@@ -22,8 +22,9 @@ public final class Machines {
 	}
 
 	/**
-	 * The profile of that name among those that come with Truelead, or of a file; the generic one where the option is not given. A file that holds anything
-	 * that cannot be used ends the command with a complaint: a profile half understood would check against the wrong machine.
+	 * The profile of that name among those that come with Truelead, or of a file; the generic one where the option is not given. A file
+	 * that holds anything that cannot be used ends the command with a complaint: a profile half understood would check against the wrong
+	 * machine.
 	 */
 	public static MachineProfile find(Optional<String> option) {
 		if (option.isEmpty()) {
@@ -38,7 +39,8 @@ public final class Machines {
 			if (MachineProfile.shipped().contains(written)) {
 				return MachineProfile.named(written);
 			}
-			throw new Complaint("--machine " + written + ": no such file, and no profile of that name; there are " + String.join(", ", MachineProfile.shipped()));
+			throw new Complaint("--machine " + written + ": no such file, and no profile of that name; there are "
+					+ String.join(", ", MachineProfile.shipped()));
 		}
 		Reading bytes = ProgramBytes.read(path);
 		if (bytes instanceof Reading.Refused refused) {
@@ -48,8 +50,8 @@ public final class Machines {
 		ProfileReading reading = MachineProfile.read(text.text().toString(), text.name());
 		if (!reading.problems().isEmpty()) {
 			int more = reading.problems().size() - MOST_PROBLEMS;
-			throw new Complaint(reading.problems().stream().limit(MOST_PROBLEMS).map(one -> written + ":" + (one.line() + 1) + ": " + one.message())
-					.collect(Collectors.joining("; ")) + (more > 0 ? "; and " + more + " more" : ""));
+			throw new Complaint(reading.problems().stream().limit(MOST_PROBLEMS).map(one -> written + ":" + (one.line() + 1) + ": "
+					+ one.message()).collect(Collectors.joining("; ")) + (more > 0 ? "; and " + more + " more" : ""));
 		}
 		return reading.profile();
 	}

@@ -6,8 +6,9 @@ import java.util.Optional;
 import truelead.audit.terminal.Terminal;
 
 /**
- * The plainest calls of the command, {@code check PATH...} with {@code --report} and {@code --fail-on} at most. Setting up the reader of all options
- * takes a third of the time that a small program takes from a cold start, so these calls go round it; anything else is left to it.
+ * The plainest calls of the command, {@code check PATH...} with {@code --report} and {@code --fail-on} at most. Setting up the reader of
+ * all options takes a third of the time that a small program takes from a cold start, so these calls go round it; anything else is left to
+ * it.
  */
 public final class PlainCheck {
 
@@ -40,6 +41,7 @@ public final class PlainCheck {
 				failOn = Optional.of(arguments.get(i));
 			}
 		}
-		return paths.isEmpty() || paths.contains("") ? Optional.empty() : Optional.of(new CheckCommand(terminal, paths, reports, failOn.orElse(CheckCommand.USUAL_LIMIT)));
+		return paths.isEmpty() || paths.contains("") ? Optional.empty()
+				: Optional.of(new CheckCommand(terminal, paths, reports, failOn.orElse(CheckCommand.USUAL_LIMIT)));
 	}
 }

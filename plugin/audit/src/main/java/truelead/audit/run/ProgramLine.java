@@ -35,7 +35,8 @@ public record ProgramLine(int line, CheckResult result) {
 		}
 		if (result.work().operations().isEmpty()) {
 			throw new Complaint("--from " + place + (result.work().course().singlePoints().isEmpty() ? ": no thread is made in this program"
-					: ": the threads of this program are cut by a single point, and lessons and plans are of those that are tapped or milled"));
+					: ": the threads of this program are cut by a single point, and lessons and plans are of those that are "
+					+ "tapped or milled"));
 		}
 		return new ProgramLine(line - 1, result);
 	}

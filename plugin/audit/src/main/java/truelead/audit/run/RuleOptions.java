@@ -28,7 +28,8 @@ final class RuleOptions {
 			String name = equals < 0 ? one : one.substring(0, equals);
 			if (equals < 0 || Rules.named(name).isEmpty()) {
 				throw new Complaint(equals < 0 ? "--rule takes NAME=SEVERITY, not \"" + one + "\""
-						: "no rule \"" + name + "\"; the nearest is " + NearestSpelling.among(name, Rules.ALL.stream().map(Rule::name).toList()));
+						: "no rule \"" + name + "\"; the nearest is " + NearestSpelling.among(name,
+								Rules.ALL.stream().map(Rule::name).toList()));
 			}
 			String value = one.substring(equals + 1);
 			if (value.equalsIgnoreCase("off")) {

@@ -5,7 +5,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
 
-/** File names as URI references relative to the folder the command was called in, as RFC 3986 has them: parted by slashes, UTF-8 percent-encoded. */
+/**
+ * File names as URI references relative to the folder the command was called in, as RFC 3986 has them: parted by slashes, UTF-8
+ * percent-encoded.
+ */
 public final class RelativeUri {
 
 	private static final String PLAIN = "-._~!$&'()*+,;=@/";

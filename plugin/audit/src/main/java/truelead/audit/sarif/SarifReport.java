@@ -12,7 +12,9 @@ import truelead.audit.result.Gone;
 import truelead.audit.result.Judged;
 import truelead.audit.result.Tally;
 
-/** SARIF 2.1.0, one run. All findings are in it: accepted ones with a suppression, and with a baseline each with its state, gone ones too. */
+/**
+ * SARIF 2.1.0, one run. All findings are in it: accepted ones with a suppression, and with a baseline each with its state, gone ones too.
+ */
 public final class SarifReport implements Report {
 
 	private final JsonWriter json;

@@ -73,7 +73,10 @@ final class SarifResult {
 		json.name("partialFingerprints").beginObject().name(Fingerprint.NAME).value(fingerprint).endObject();
 	}
 
-	/** A viewer of SARIF makes a link of {@code [words](target)} in a message (2.1.0, 3.11.6): with a blank between them it is what a comment says. */
+	/**
+	 * A viewer of SARIF makes a link of {@code [words](target)} in a message (2.1.0, 3.11.6): with a blank between them it is what a
+	 * comment says.
+	 */
 	private void message(String text) throws IOException {
 		json.name("message").beginObject().name("text").value(text.replace("](", "] (")).endObject();
 	}
@@ -100,7 +103,8 @@ final class SarifResult {
 		json.name("fixes").beginArray();
 		for (Fix fix : fixes) {
 			json.beginObject();
-			json.name("description").beginObject().name("text").value(fix.title() + (fix.why().isEmpty() ? "" : " (" + fix.why() + ")")).endObject();
+			json.name("description").beginObject().name("text").value(fix.title() + (fix.why().isEmpty() ? "" : " (" + fix.why() + ")"))
+					.endObject();
 			json.name("artifactChanges").beginArray();
 			for (Map.Entry<String, List<Edit>> file : byFile(program, fix).entrySet()) {
 				json.beginObject();
@@ -135,7 +139,8 @@ final class SarifResult {
 		json.name("status").value("accepted");
 		json.name("justification").value(acceptance.reason());
 		if (!acceptance.person().isEmpty() || !acceptance.date().isEmpty()) {
-			json.name("properties").beginObject().name("person").value(acceptance.person()).name("date").value(acceptance.date()).endObject();
+			json.name("properties").beginObject().name("person").value(acceptance.person()).name("date")
+					.value(acceptance.date()).endObject();
 		}
 		json.endObject().endArray();
 	}
@@ -148,7 +153,8 @@ final class SarifResult {
 		}
 		json.name("evidence").beginArray();
 		for (Evidence evidence : finding.evidence()) {
-			json.beginObject().name("name").value(evidence.name()).name("value").value(evidence.value()).name("origin").value(evidence.origin());
+			json.beginObject().name("name").value(evidence.name()).name("value").value(evidence.value()).name("origin")
+					.value(evidence.origin());
 			if (evidence.at().isPresent()) {
 				json.name("line").value(evidence.at().get().line() + 1);
 			}

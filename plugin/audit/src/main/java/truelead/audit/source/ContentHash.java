@@ -6,7 +6,9 @@ import java.util.HexFormat;
 import java.util.function.Supplier;
 import truelead.grammar.ProgramText;
 
-/** The SHA-256 of a program's bytes, worked out when it is first asked for: most runs never ask, and it costs as much as reading the file. */
+/**
+ * The SHA-256 of a program's bytes, worked out when it is first asked for: most runs never ask, and it costs as much as reading the file.
+ */
 public final class ContentHash {
 
 	private final Supplier<String> source;

@@ -31,7 +31,8 @@ public record NamePatterns(List<String> include, List<String> exclude) {
 
 	/** Whether a folder and all below it is excluded: its name, or everything in it. */
 	boolean excludesFolder(String inside) {
-		return exclude.stream().anyMatch(pattern -> matches(pattern, inside) || pattern.endsWith("/**") && matches(pattern.substring(0, pattern.length() - 3), inside)
+		return exclude.stream().anyMatch(pattern -> matches(pattern, inside)
+				|| pattern.endsWith("/**") && matches(pattern.substring(0, pattern.length() - 3), inside)
 				|| pattern.endsWith("/") && matches(pattern.substring(0, pattern.length() - 1), inside));
 	}
 
@@ -44,7 +45,10 @@ public record NamePatterns(List<String> include, List<String> exclude) {
 		return text.toLowerCase(java.util.Locale.ROOT);
 	}
 
-	/** Goes through the pattern from its end and keeps which ends of the name match what is behind: a pattern of many stars takes no longer than its length by the name's. */
+	/**
+	 * Goes through the pattern from its end and keeps which ends of the name match what is behind: a pattern of many stars takes no longer
+	 * than its length by the name's.
+	 */
 	private static boolean fits(String pattern, String name) {
 		int length = name.length();
 		boolean[] behind = new boolean[length + 1];
@@ -57,7 +61,8 @@ public record NamePatterns(List<String> include, List<String> exclude) {
 			boolean[] here = new boolean[length + 1];
 			for (int n = length; n >= 0; n--) {
 				char at = n < length ? name.charAt(n) : 0;
-				here[n] = c == '*' ? behind[n] || n < length && here[n + 1] && (folders || at != '/') : n < length && behind[n + 1] && (c == at || c == '?' && at != '/');
+				here[n] = c == '*' ? behind[n] || n < length && here[n + 1] && (folders || at != '/') : n < length && behind[n + 1]
+						&& (c == at || c == '?' && at != '/');
 			}
 			if (folders) {
 				p--;

@@ -18,8 +18,8 @@ import truelead.checker.program.ProgramFolder;
 
 /**
  * Called programs in the files beside a program. Only names in that one folder are looked at, and only ordinary files: no link, no other
- * folder. {@code 8001} is found as {@code 8001}, {@code O8001}, {@code o08001.nc}; {@code holes} as {@code holes.ngc}. A machine profile may lie in
- * a folder above too, so that one serves all folders of a project; the nearest counts.
+ * folder. {@code 8001} is found as {@code 8001}, {@code O8001}, {@code o08001.nc}; {@code holes} as {@code holes.ngc}. A machine profile
+ * may lie in a folder above too, so that one serves all folders of a project; the nearest counts.
  */
 public final class Neighbours implements ProgramFolder {
 

@@ -61,7 +61,10 @@ public final class ProgramBytes {
 		return "cannot be read: " + (system == null ? "no such place" : system);
 	}
 
-	/** The bytes of a file. A plain stream needs a good deal less of Java to be loaded than a channel; what goes wrong a channel says more exactly. */
+	/**
+	 * The bytes of a file. A plain stream needs a good deal less of Java to be loaded than a channel; what goes wrong a channel says more
+	 * exactly.
+	 */
 	private static byte[] bytes(Path path) throws IOException {
 		// a name that a stream may take for another one is left to the channel
 		if (path.getFileSystem() == FileSystems.getDefault() && Arguments.whole(path.toString())) {
@@ -96,9 +99,13 @@ public final class ProgramBytes {
 		return new Reading.Program(new ProgramFile(name, ProgramText.read(bytes)));
 	}
 
-	/** The same of a file that is {@code lengthNow} bytes long behind the reading: one that is still being written is no program yet. System files say 0. */
+	/**
+	 * The same of a file that is {@code lengthNow} bytes long behind the reading: one that is still being written is no program yet. System
+	 * files say 0.
+	 */
 	static Reading judge(String name, byte[] bytes, long lengthNow) {
-		return lengthNow != bytes.length && lengthNow > 0 ? new Reading.Refused("changed while it was read; check it when it is written") : judge(name, bytes);
+		return lengthNow != bytes.length && lengthNow > 0 ? new Reading.Refused("changed while it was read; check it when it is written")
+				: judge(name, bytes);
 	}
 
 	private static boolean startsWith(byte[] bytes, int first, int second) {

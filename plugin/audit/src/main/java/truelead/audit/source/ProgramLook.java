@@ -17,7 +17,10 @@ final class ProgramLook {
 	private ProgramLook() {
 	}
 
-	/** {@code first} is the start of the file; a {@code %} or O number line, or mostly readable blocks with G, M, X, Y, Z or T words, makes a program. */
+	/**
+	 * {@code first} is the start of the file; a {@code %} or O number line, or mostly readable blocks with G, M, X, Y, Z or T words, makes
+	 * a program.
+	 */
 	static boolean of(byte[] first) {
 		if (ByteCensus.of(first).binary()) {
 			return false;
@@ -43,7 +46,10 @@ final class ProgramLook {
 		return good > 0 && good > 2 * bad;
 	}
 
-	/** The same for what may be notes of people, a list of tools for instance: most lines are blocks of words alone, and some of them say a G. */
+	/**
+	 * The same for what may be notes of people, a list of tools for instance: most lines are blocks of words alone, and some of them say a
+	 * G.
+	 */
 	static boolean ofText(byte[] first) {
 		if (ByteCensus.of(first).binary()) {
 			return false;
@@ -58,7 +64,8 @@ final class ProgramLook {
 			}
 			Block block = BlockReader.read(lines[i]);
 			List<Element.Word> words = block.words();
-			boolean alone = block.problems().isEmpty() && block.elements().stream().noneMatch(element -> element instanceof Element.Opaque || element instanceof Element.Unread);
+			boolean alone = block.problems().isEmpty() && block.elements().stream().noneMatch(element -> element instanceof Element.Opaque
+					|| element instanceof Element.Unread);
 			written += words.isEmpty() && alone ? 0 : 1;
 			blocks += alone && !words.isEmpty() ? 1 : 0;
 			codes += words.stream().anyMatch(word -> word.address() == 'G' && word.literal()) ? 1 : 0;

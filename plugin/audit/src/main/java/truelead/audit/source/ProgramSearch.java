@@ -15,14 +15,15 @@ import java.util.function.BiConsumer;
 import java.util.function.Predicate;
 
 /**
- * Finds the programs of a folder: files with an extension that programs have, and files without extension and texts ({@code .txt}) that begin like
- * a program. Links, and files and folders whose name begins with a dot, are not followed. The order is by name, the same on every system.
+ * Finds the programs of a folder: files with an extension that programs have, and files without extension and texts ({@code .txt}) that
+ * begin like a program. Links, and files and folders whose name begins with a dot, are not followed. The order is by name, the same on
+ * every system.
  */
 public final class ProgramSearch {
 
 	/** Extensions that programs have; {@code .tap} is from "tape". */
-	static final Set<String> EXTENSIONS = Set.of("nc", "ngc", "cnc", "tap", "eia", "mpf", "spf", "gcode", "gc", "iso", "min", "pim", "ptp", "cn",
-			"ncc", "prg", "fnc", "nci", "mcd", "sub");
+	static final Set<String> EXTENSIONS = Set.of("nc", "ngc", "cnc", "tap", "eia", "mpf", "spf", "gcode", "gc", "iso", "min", "pim", "ptp",
+			"cn", "ncc", "prg", "fnc", "nci", "mcd", "sub");
 
 	/** What notes, and many a program that was sent by mail, end with. */
 	private static final String TEXT = ".txt";

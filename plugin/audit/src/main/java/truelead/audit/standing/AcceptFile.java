@@ -31,9 +31,9 @@ import truelead.checker.program.ProgramFile;
 import truelead.checker.rule.Finding;
 
 /**
- * Findings accepted outside the programs: a CSV file (RFC 4180, UTF-8) with the columns {@code fingerprint,rule,program,reason,person,date}.
- * The fingerprint stands in every report; the program is a file name without folders, or empty for any program; an entry without a reason is
- * refused. An entry whose finding is gone from its program is reported as stale.
+ * Findings accepted outside the programs: a CSV file (RFC 4180, UTF-8) with the columns
+ * {@code fingerprint,rule,program,reason,person,date}. The fingerprint stands in every report; the program is a file name without folders,
+ * or empty for any program; an entry without a reason is refused. An entry whose finding is gone from its program is reported as stale.
  */
 public final class AcceptFile implements Standing {
 
@@ -95,7 +95,8 @@ public final class AcceptFile implements Standing {
 		} catch (FileSystemException unreadable) {
 			throw new Complaint(typed + ": " + ProgramBytes.why(unreadable));
 		} catch (IOException | UncheckedIOException | IllegalArgumentException unreadable) {
-			boolean text = !(unreadable instanceof CharacterCodingException) && !(unreadable.getCause() instanceof CharacterCodingException);
+			boolean text = !(unreadable instanceof CharacterCodingException)
+					&& !(unreadable.getCause() instanceof CharacterCodingException);
 			throw new Complaint(typed + ": is no accept file (" + (text ? unreadable.getMessage() : "it is no UTF-8 text") + ")");
 		}
 	}
@@ -117,7 +118,9 @@ public final class AcceptFile implements Standing {
 		return entries;
 	}
 
-	/** Takes entries out of the file they were read from; all other lines stay as they are. Does nothing where the file has changed since. */
+	/**
+	 * Takes entries out of the file they were read from; all other lines stay as they are. Does nothing where the file has changed since.
+	 */
 	public static boolean remove(Path file, List<Entry> gone) throws IOException {
 		List<Entry> all = read(file.toString()).entries();
 		if (!all.containsAll(gone)) {
@@ -148,7 +151,8 @@ public final class AcceptFile implements Standing {
 		if (record.get(0).isEmpty() || record.get(3).isEmpty()) {
 			throw new Complaint(typed + ": line " + line + " has no " + (record.get(0).isEmpty() ? "fingerprint" : "reason"));
 		}
-		return new Entry(line, record.getCharacterPosition(), record.get(0), record.get(1), record.get(2), new Acceptance(false, record.get(3), record.get(4), record.get(5)));
+		return new Entry(line, record.getCharacterPosition(), record.get(0), record.get(1), record.get(2),
+				new Acceptance(false, record.get(3), record.get(4), record.get(5)));
 	}
 
 	@Override
@@ -175,7 +179,8 @@ public final class AcceptFile implements Standing {
 		for (Judged one : Judged.all(findings)) {
 			Finding found = one.finding();
 			Optional<String> reason = found.accepted().or(() -> byFingerprint.getOrDefault(one.fingerprint(), List.of()).stream()
-					.filter(entry -> entry.speaksOf(program.name(), programShown) && entry.accepts(one)).map(entry -> entry.acceptance.reason()).findFirst());
+					.filter(entry -> entry.speaksOf(program.name(), programShown) && entry.accepts(one))
+					.map(entry -> entry.acceptance.reason()).findFirst());
 			judged.add(reason.equals(found.accepted()) ? found : found.acceptedFor(reason.get()));
 		}
 		return judged;

@@ -15,8 +15,8 @@ import truelead.grammar.Element;
 import truelead.grammar.ProgramText;
 
 /**
- * A line with an ALLOW note that accepts a finding in its operation. Where it goes is tried out: a place counts only if the check then has the
- * finding accepted, and says all else as it did before.
+ * A line with an ALLOW note that accepts a finding in its operation. Where it goes is tried out: a place counts only if the check then has
+ * the finding accepted, and says all else as it did before.
  *
  * @param line the line, from 0, that the note comes before
  * @param text the line without its end, in capitals, as every control takes it
@@ -31,7 +31,8 @@ public record AllowNote(int line, String text) {
 	 *
 	 * @param check checks the program with another text, as it was checked before
 	 */
-	public static Optional<AllowNote> of(ProgramFile program, CheckResult before, Finding finding, String reason, Function<ProgramText, CheckResult> check) {
+	public static Optional<AllowNote> of(ProgramFile program, CheckResult before, Finding finding, String reason,
+			Function<ProgramText, CheckResult> check) {
 		String words = plain(reason);
 		if (words.isEmpty()) {
 			return Optional.empty();
@@ -82,8 +83,8 @@ public record AllowNote(int line, String text) {
 	/** The percent line, and the line with the program's number or name. */
 	private static boolean head(ProgramText text, int line) {
 		List<Element> elements = text.block(line).elements();
-		return elements.stream().anyMatch(element -> element instanceof Element.Percent || element instanceof Element.Word word && word.address() == 'O')
-				|| elements.isEmpty() && line == 0;
+		return elements.stream().anyMatch(element -> element instanceof Element.Percent || element instanceof Element.Word word
+				&& word.address() == 'O') || elements.isEmpty() && line == 0;
 	}
 
 	private static boolean accepts(CheckResult before, CheckResult after, Finding finding) {

@@ -26,8 +26,8 @@ import truelead.audit.source.Source;
 import truelead.audit.terminal.Complaint;
 
 /**
- * An earlier SARIF log of ours, against which only what is new counts. A program is found in it by its path; where paths differ, by its name
- * and content, then by its content, then by its name alone if only one program of the log bears it.
+ * An earlier SARIF log of ours, against which only what is new counts. A program is found in it by its path; where paths differ, by its
+ * name and content, then by its content, then by its name alone if only one program of the log bears it.
  */
 public final class Baseline implements Standing {
 
@@ -62,7 +62,8 @@ public final class Baseline implements Standing {
 		Optional<BaselineProgram> before = find(checked);
 		before.ifPresent(program -> claimed.add(program.uri()));
 		Map<String, List<Gone>> open = new HashMap<>();
-		before.ifPresent(program -> program.findings().forEach(gone -> open.computeIfAbsent(gone.fingerprint(), any -> new ArrayList<>()).add(gone)));
+		before.ifPresent(program -> program.findings()
+				.forEach(gone -> open.computeIfAbsent(gone.fingerprint(), any -> new ArrayList<>()).add(gone)));
 		List<Judged> judged = new ArrayList<>();
 		Set<Gone> met = new HashSet<>();
 		for (Judged finding : checked.findings()) {
@@ -99,7 +100,8 @@ public final class Baseline implements Standing {
 	/** One sentence where programs of the log were not part of this run. */
 	@Override
 	public List<String> remarks() {
-		List<BaselineProgram> unseen = programs.stream().filter(program -> !claimed.contains(program.uri()) && !program.findings().isEmpty()).toList();
+		List<BaselineProgram> unseen = programs.stream().filter(program -> !claimed.contains(program.uri())
+				&& !program.findings().isEmpty()).toList();
 		if (unseen.isEmpty()) {
 			return List.of();
 		}

@@ -65,7 +65,8 @@ record BaselineProgram(String uri, String name, String sha256, List<Gone> findin
 		JsonObject region = place.getAsJsonObject("region");
 		Gone finding = new Gone(text(result, "ruleId"), severity(text(result, "level")), text(result.getAsJsonObject("message"), "text"),
 				region.get("startLine").getAsInt(), region.get("startColumn").getAsInt(), text(marks, Fingerprint.NAME));
-		programs.computeIfAbsent(uri, any -> new BaselineProgram(any, RelativeUri.fileName(any), "", new ArrayList<>())).findings.add(finding);
+		programs.computeIfAbsent(uri, any -> new BaselineProgram(any, RelativeUri.fileName(any), "", new ArrayList<>()))
+				.findings.add(finding);
 	}
 
 	private static JsonArray array(JsonObject object, String name) {

@@ -51,7 +51,8 @@ public final class Printable {
 		for (int depth = 0; root.getCause() != null && depth < 20; depth++) {
 			root = root.getCause();
 		}
-		String place = Arrays.stream(root.getStackTrace()).filter(frame -> frame.getClassName().startsWith("truelead.")).findFirst().map(frame -> " in " + frame).orElse("");
+		String place = Arrays.stream(root.getStackTrace()).filter(frame -> frame.getClassName().startsWith("truelead.")).findFirst()
+				.map(frame -> " in " + frame).orElse("");
 		return line(root + place);
 	}
 

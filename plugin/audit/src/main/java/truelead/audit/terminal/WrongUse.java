@@ -26,7 +26,8 @@ public final class WrongUse {
 		if (fault instanceof OverwrittenOptionException twice && twice.getOverwritten() instanceof OptionSpec option) {
 			return option.longestName() + " is given twice";
 		}
-		Optional<String> unknown = fault.getCommandLine().getUnmatchedArguments().stream().filter(argument -> argument.startsWith("-")).findFirst();
+		Optional<String> unknown = fault.getCommandLine().getUnmatchedArguments().stream()
+				.filter(argument -> argument.startsWith("-")).findFirst();
 		if (unknown.isPresent()) {
 			return "no option \"" + unknown.get() + "\"";
 		}
@@ -44,8 +45,10 @@ public final class WrongUse {
 	private static String kind(OptionSpec option) {
 		Class<?> type = option.auxiliaryTypes()[0];
 		if (type.isEnum()) {
-			return Arrays.stream(type.getEnumConstants()).map(one -> ((Enum<?>) one).name().toLowerCase(Locale.ROOT)).collect(Collectors.joining(", "));
+			return Arrays.stream(type.getEnumConstants()).map(one -> ((Enum<?>) one).name().toLowerCase(Locale.ROOT))
+					.collect(Collectors.joining(", "));
 		}
-		return type == int.class || type == Integer.class ? "a whole number" : type == double.class || type == Double.class ? "a number" : option.paramLabel();
+		return type == int.class || type == Integer.class ? "a whole number" : type == double.class || type == Double.class ? "a number"
+				: option.paramLabel();
 	}
 }

@@ -20,20 +20,25 @@ import truelead.checker.callout.NamedFamily;
 import truelead.checker.thread.InsertThread;
 
 /** {@code truelead thread}: the limits of threads, their drills, pins, leads and holes, at the bench. */
-@Command(name = "thread", description = "Shows the limits of size of threads, the drills for cutting and forming, pins, tap leads and the shortest blind hole, each with its source.",
-		footer = {"", "Examples:", "  thread M8", "  thread M20x1.5-6H '1/4-20 UNC-2B' 'G 1/2'", "  thread --report json '#10-32'", "",
-				"Exit status: 0 all callouts read; 2 one was not."})
+@Command(name = "thread", description =
+		"Shows the limits of size of threads, the drills for cutting and forming, pins, tap leads and the shortest blind hole, each with "
+		+ "its source.", footer = {"", "Examples:", "  thread M8", "  thread M20x1.5-6H '1/4-20 UNC-2B' 'G 1/2'",
+				"  thread --report json '#10-32'", "", "Exit status: 0 all callouts read; 2 one was not."})
 public final class ThreadCommand implements Callable<Integer> {
 	private static final int SUGGESTIONS = 3;
 	private static final int LONGEST_QUOTE = 60;
 
-	@Parameters(arity = "1..*", paramLabel = "CALLOUT", description = "A thread as drawings write it: M8, M8x1-6H, M20x4P2, #10-32, 1-1/4-7 UNC-2B, 1/4-18 NPT, G 1/2. Without a class all classes are shown.")
+	@Parameters(arity = "1..*", paramLabel = "CALLOUT",
+			description = "A thread as drawings write it: M8, M8x1-6H, M20x4P2, #10-32, 1-1/4-7 UNC-2B, 1/4-18 NPT, G 1/2. Without a class "
+			+ "all classes are shown.")
 	private List<String> callouts;
 
-	@Option(names = "--report", paramLabel = "FORMAT[:FILE]", description = "text or json. Without a file it goes to standard output. Default: text.")
+	@Option(names = "--report", paramLabel = "FORMAT[:FILE]",
+			description = "text or json. Without a file it goes to standard output. Default: text.")
 	private String report = "text";
 
-	@Option(names = "--depth", paramLabel = "LENGTH", description = "Full threads wanted in the blind hole, in the thread's own unit; 1.5 diameters when not given.")
+	@Option(names = "--depth", paramLabel = "LENGTH",
+			description = "Full threads wanted in the blind hole, in the thread's own unit; 1.5 diameters when not given.")
 	private Optional<Double> depth = Optional.empty();
 
 	private final Terminal terminal;
@@ -69,7 +74,8 @@ public final class ThreadCommand implements Callable<Integer> {
 				terminal.complain("\"" + shortened(text) + "\" " + InsertThread.instead(callout.get().spec()));
 				continue;
 			}
-			callout.ifPresentOrElse(read::add, () -> terminal.complain("\"" + shortened(text) + "\" " + NamedFamily.refusal(text, SUGGESTIONS)));
+			callout.ifPresentOrElse(read::add, () -> terminal.complain("\"" + shortened(text) + "\" "
+					+ NamedFamily.refusal(text, SUGGESTIONS)));
 		}
 		List<ThreadSheet> sheets = read.stream().map(ThreadSheet::of).toList();
 		asked.write(asked.format().equals("json") ? ThreadJson.write(sheets) : text(sheets), terminal, new Spared(List.of()));

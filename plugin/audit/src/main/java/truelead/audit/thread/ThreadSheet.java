@@ -38,7 +38,8 @@ record ThreadSheet(ThreadSpec spec, List<String> assumed, List<ClassLine> classe
 		ThreadSpec spec = callout.spec();
 		List<String> names = spec.threadClass().map(List::of).orElseGet(() -> table.classes(spec));
 		List<ClassLine> lines = names.isEmpty() ? List.of(new ClassLine(spec, Optional.empty()))
-				: names.stream().map(name -> new ClassLine(name.isEmpty() ? spec : spec.withClass(name), table.limits(spec, name))).toList();
+				: names.stream().map(name -> new ClassLine(name.isEmpty() ? spec : spec.withClass(name),
+						table.limits(spec, name))).toList();
 		return new ThreadSheet(spec, callout.assumed(), lines, table.boltClasses(spec), TapDrill.cutting(spec), FormHole.drill(spec));
 	}
 }

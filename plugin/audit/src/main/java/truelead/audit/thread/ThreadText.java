@@ -71,7 +71,8 @@ final class ThreadText {
 				continue;
 			}
 			Limits l = each.limits().get();
-			line("  %-5s  %-18s  %-18s  %s min", name, range(l.minorMin(), l.minorMax()), range(l.pitchMin(), l.pitchMax()), number(l.majorMin()));
+			line("  %-5s  %-18s  %-18s  %s min", name, range(l.minorMin(), l.minorMax()), range(l.pitchMin(), l.pitchMax()),
+					number(l.majorMin()));
 			line("         %s", l.source());
 		}
 		for (ThreadSheet.ClassLine each : sheet.classes()) {
@@ -82,8 +83,9 @@ final class ThreadText {
 	/** Limits of screws; the ring gauge carries the designation (ISO 1502, from memory). */
 	private void outside() {
 		for (BoltLimits l : sheet.bolts()) {
-			line("  outside %s: major diameter %s to %s, pitch diameter %s to %s; ring gauge %s, go and no-go", l.threadClass(), l.majorMin().toPlainString(), l.majorMax().toPlainString(),
-					l.pitchMin().toPlainString(), l.pitchMax().toPlainString(), spec.withClass(l.threadClass()).designation());
+			line("  outside %s: major diameter %s to %s, pitch diameter %s to %s; ring gauge %s, go and no-go", l.threadClass(),
+					l.majorMin().toPlainString(), l.majorMax().toPlainString(), l.pitchMin().toPlainString(), l.pitchMax().toPlainString(),
+					spec.withClass(l.threadClass()).designation());
 			line("         %s", l.source());
 		}
 	}
@@ -91,8 +93,8 @@ final class ThreadText {
 	/** Pins for the hole are its limits; the plug gauge carries the designation (ISO 1502, from memory). */
 	private void pins(ThreadSpec classed, Limits l) {
 		if (l.minorMin().isPresent() && l.minorMax().isPresent()) {
-			line("  pins%s: go %s, no-go %s; plug gauge %s, go and no-go", l.threadClass().isEmpty() ? "" : " " + l.threadClass(), number(l.minorMin()), number(l.minorMax()),
-					classed.designation());
+			line("  pins%s: go %s, no-go %s; plug gauge %s, go and no-go", l.threadClass().isEmpty() ? "" : " " + l.threadClass(),
+					number(l.minorMin()), number(l.minorMax()), classed.designation());
 		}
 	}
 
@@ -119,8 +121,10 @@ final class ThreadText {
 			line("  hole for forming %s; no drill is made near it; Machinery's Handbook, 65 %% of thread",
 					length(FormHole.diameter(spec, FormHole.RECOMMENDED_PERCENT)));
 		}
-		sheet.formDrill().ifPresent(d -> line("  drill for forming %s (%s), %.0f %% thread, formed minor diameter about %s; Machinery's Handbook: 65 %% recommended, 60 %% the least%s",
-				d.name(), length(d.diameter()), FormHole.percent(spec, d.diameter()), length(FormHole.formedMinorDiameter(spec, d.diameter())), formedLimit()));
+		sheet.formDrill().ifPresent(d ->
+				line("  drill for forming %s (%s), %.0f %% thread, formed minor diameter about %s; Machinery's Handbook: 65 %% "
+						+ "recommended, 60 %% the least%s", d.name(), length(d.diameter()), FormHole.percent(spec, d.diameter()),
+						length(FormHole.formedMinorDiameter(spec, d.diameter())), formedLimit()));
 	}
 
 	/** A formed crest is not full, so that the minor diameter is commonly let go to the limit of 7H. */
@@ -134,7 +138,8 @@ final class ThreadText {
 			return "";
 		}
 		if (!spec.system().formable()) {
-			return String.format(Locale.ROOT, ", %.1f %% thread by %.3f P", TapDrill.percentOfThread(spec, drill.diameter()), 2 * spec.system().depthOverPitch());
+			return String.format(Locale.ROOT, ", %.1f %% thread by %.3f P", TapDrill.percentOfThread(spec, drill.diameter()),
+					2 * spec.system().depthOverPitch());
 		}
 		return String.format(Locale.ROOT, ", %.1f %% thread by 1.299 P, %.1f %% by the basic depth 1.083 P",
 				TapDrill.percentOfThread(spec, drill.diameter()), TapDrill.percentOfBasicDepth(spec, drill.diameter()));
@@ -157,9 +162,9 @@ final class ThreadText {
 	private void blindHole(String how, double threads, boolean forming, double drill) {
 		LeadForm lead = LeadForm.of("C", forming).orElseThrow();
 		BlindHole hole = BlindHole.shortest(spec, threads, lead.most(), forming, drill, DrillPoint.ORDINARY);
-		line("  shortest blind hole for %s of thread, %s: full diameter to %s, tip of a 118 degree drill at %s (lead %s threads; pitches left below the tap: %s; common practice, no source)",
-				length(threads), how, length(hole.fullDiameterDepth()), length(hole.drillTipDepth()), trim(lead.most()),
-				trim(forming ? BlindHole.CLEARANCE_FORM : BlindHole.CLEARANCE_CUT));
+		line("  shortest blind hole for %s of thread, %s: full diameter to %s, tip of a 118 degree drill at %s (lead %s threads; pitches "
+				+ "left below the tap: %s; common practice, no source)", length(threads), how, length(hole.fullDiameterDepth()),
+				length(hole.drillTipDepth()), trim(lead.most()), trim(forming ? BlindHole.CLEARANCE_FORM : BlindHole.CLEARANCE_CUT));
 	}
 
 	private String unit() {

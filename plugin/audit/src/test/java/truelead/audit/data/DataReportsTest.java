@@ -27,7 +27,8 @@ class DataReportsTest {
 	@Test
 	void jsonHasProgramsFindingsAndWhatWasNotChecked() throws IOException {
 		StringWriter out = new StringWriter();
-		fill(new JsonReport(out), bracket.with(bracket.feedOffPitch()), new Audited.Refused(new Source(Path.of("x"), "x.nc", 0), "binary file"));
+		fill(new JsonReport(out), bracket.with(bracket.feedOffPitch()), new Audited.Refused(new Source(Path.of("x"), "x.nc", 0),
+				"binary file"));
 		JsonObject json = JsonParser.parseString(out.toString()).getAsJsonObject();
 		JsonObject finding = json.getAsJsonArray("programs").get(0).getAsJsonObject().getAsJsonArray("findings").get(0).getAsJsonObject();
 		assertThat(finding.get("rule").getAsString()).isEqualTo("feed-off-pitch");
@@ -38,10 +39,22 @@ class DataReportsTest {
 
 	@Test
 	void jsonHasThreadsOfALathe() throws IOException {
-		String shaft = "O0042 (M20X1.5 SHAFT END)\nG21 G40 G99\nT0303 (THREAD M20X1.5)\nG97 S600 M3\nG0 X24. Z6.\nG92 X19.3 Z-27. F1.5\nX18.7\nX18.16\nG0 X100. Z100.\nM30\n";
+		String shaft = """
+				O0042 (M20X1.5 SHAFT END)
+				G21 G40 G99
+				T0303 (THREAD M20X1.5)
+				G97 S600 M3
+				G0 X24. Z6.
+				G92 X19.3 Z-27. F1.5
+				X18.7
+				X18.16
+				G0 X100. Z100.
+				M30
+				""";
 		StringWriter out = new StringWriter();
 		fill(new JsonReport(out), Sample.of("shaft.nc", shaft).onALathe());
-		JsonObject thread = JsonParser.parseString(out.toString()).getAsJsonObject().getAsJsonArray("programs").get(0).getAsJsonObject().getAsJsonArray("operations").get(0).getAsJsonObject();
+		JsonObject thread = JsonParser.parseString(out.toString()).getAsJsonObject().getAsJsonArray("programs").get(0).getAsJsonObject()
+				.getAsJsonArray("operations").get(0).getAsJsonObject();
 		assertThat(thread.get("method").getAsString()).isEqualTo("single point outside");
 		assertThat(thread.get("thread").getAsString()).isEqualTo("M20x1.5");
 		assertThat(thread.get("line").getAsInt()).isEqualTo(6);
@@ -61,8 +74,8 @@ class DataReportsTest {
 		StringWriter out = new StringWriter();
 		fill(new JsonReport(out), bracket.with(bracket.finding("hole-missing", Severity.ERROR, hostile, "X30.")));
 		assertThat(out.toString()).doesNotContain("\u009b", "\u202e", "\u007f", "\u001b", "</script>");
-		assertThat(JsonParser.parseString(out.toString()).getAsJsonObject().getAsJsonArray("programs").get(0).getAsJsonObject().getAsJsonArray("findings").get(0).getAsJsonObject()
-				.get("message").getAsString()).isEqualTo(hostile);
+		assertThat(JsonParser.parseString(out.toString()).getAsJsonObject().getAsJsonArray("programs").get(0).getAsJsonObject()
+				.getAsJsonArray("findings").get(0).getAsJsonObject().get("message").getAsString()).isEqualTo(hostile);
 	}
 
 	@Test
@@ -76,12 +89,15 @@ class DataReportsTest {
 	void aCaseBelowTheLimitPassesAndTellsTheFinding() throws Exception {
 		Element suite = junit(Severity.ERROR, bracket.finding("start-too-close", Severity.WARNING, "close\u0001", "X30."));
 		assertThat(suite.getAttribute("failures")).isEqualTo("0");
-		assertThat(suite.getElementsByTagName("system-out").item(0).getTextContent()).isEqualTo("bracket.nc:6:5 warning start-too-close close\uFFFD");
+		assertThat(suite.getElementsByTagName("system-out").item(0).getTextContent())
+				.isEqualTo("bracket.nc:6:5 warning start-too-close close\uFFFD");
 	}
 
 	@Test
 	void aThreadOfALatheIsACaseWithItsFindings() throws Exception {
-		Sample shaft = Sample.of("shaft.nc", "O0042 (M20X1.5 SHAFT END)\nG21 G40 G99\nT0303 (THREAD M20X1.5)\nG97 S600 M3\nG0 X24. Z6.\nG92 X19.3 Z-27. F1.25\nX18.7\nX18.16\nG0 X100. Z100.\nM30\n");
+		Sample shaft = Sample.of("shaft.nc",
+				"O0042 (M20X1.5 SHAFT END)\nG21 G40 G99\nT0303 (THREAD M20X1.5)\nG97 S600 M3\nG0 X24. Z6.\nG92 X19.3 Z-27. F1.25\nX18.7\n"
+				+ "X18.16\nG0 X100. Z100.\nM30\n");
 		StringWriter out = new StringWriter();
 		Audited.Checked checked = shaft.onALathe(shaft.finding("feed-off-pitch", Severity.ERROR, "F1.25 is no lead of M20x1.5", "F1.25"));
 		fill(new JunitReport(out, Severity.WARNING), checked);
@@ -89,13 +105,15 @@ class DataReportsTest {
 				"name=\"operation 1: M20x1.5, T3, line 6\" time=\"0\"><failure type=\"feed-off-pitch\"");
 		StringWriter json = new StringWriter();
 		fill(new JsonReport(json), checked);
-		JsonObject finding = JsonParser.parseString(json.toString()).getAsJsonObject().getAsJsonArray("programs").get(0).getAsJsonObject().getAsJsonArray("findings").get(0).getAsJsonObject();
+		JsonObject finding = JsonParser.parseString(json.toString()).getAsJsonObject().getAsJsonArray("programs").get(0).getAsJsonObject()
+				.getAsJsonArray("findings").get(0).getAsJsonObject();
 		assertThat(finding.get("operation").getAsInt()).isZero();
 	}
 
 	@Test
 	void whatCouldNotBeFollowedIsAnError() throws Exception {
-		assertThat(junit(Severity.ERROR, bracket.finding("not-followed", Severity.WARNING, "#1 has no value", "X30.")).getAttribute("errors")).isEqualTo("1");
+		assertThat(junit(Severity.ERROR, bracket.finding("not-followed", Severity.WARNING, "#1 has no value", "X30."))
+				.getAttribute("errors")).isEqualTo("1");
 	}
 
 	@Test

@@ -117,8 +117,8 @@ class HtmlReportTest {
 				G80
 				M30
 				""");
-		assertThat(page("html").replace('\u00a0', ' ')).contains(">2 holes: G54 X10 Y10 \u00b7 G54 X30 Y10<", ">G54 X30 Y30<", ">about 13.5 mm<", ">about -0.5 mm<", ">+1.5 mm<")
-				.contains("2.5 mm, default: a lead of 2.5 threads, form C, is assumed");
+		assertThat(page("html").replace('\u00a0', ' ')).contains(">2 holes: G54 X10 Y10 \u00b7 G54 X30 Y10<", ">G54 X30 Y30<",
+				">about 13.5 mm<", ">about -0.5 mm<", ">+1.5 mm<").contains("2.5 mm, default: a lead of 2.5 threads, form C, is assumed");
 		Files.writeString(program, Files.readString(program).replace("14 DEEP)", "14 DEEP)\n(TOOL: TAP, LEAD 2.5)"));
 		assertThat(page("html")).contains(">13.5 mm<", ">\u2716 -0.5 mm<");
 	}
@@ -126,17 +126,23 @@ class HtmlReportTest {
 	@Test
 	void aThreadByASinglePointHasACardWithItsFindings() throws IOException {
 		program = Files.writeString(folder.resolve("shaft.nc"), SHAFT);
-		assertThat(page("html")).contains("<strong>Nothing found</strong>", "No error and no warning in 1 threading operation.", "1. M20x1.5, T3, single point outside <span class=\"state\">\u2714 ")
-				.contains("<th scope=\"row\">along Z</th><td>Z6 to Z-27</td>", "<th scope=\"row\">goes to</th><td>diameter 18.16 mm, line 8</td>").contains("1 threading operation, 1 turned thread<");
-		assertThat(page("html")).containsOnlyOnce("<figcaption>Passes from Z6 to Z-27, the first to diameter 19.3 mm, the deepest to diameter 18.16 mm.<");
+		assertThat(page("html")).contains("<strong>Nothing found</strong>", "No error and no warning in 1 threading operation.",
+				"1. M20x1.5, T3, single point outside <span class=\"state\">\u2714 ")
+				.contains("<th scope=\"row\">along Z</th><td>Z6 to Z-27</td>",
+						"<th scope=\"row\">goes to</th><td>diameter 18.16 mm, line 8</td>")
+				.contains("1 threading operation, 1 turned thread<");
+		assertThat(page("html")).containsOnlyOnce("<figcaption>Passes from Z6 to Z-27, the first to diameter 19.3 mm, the deepest to "
+				+ "diameter 18.16 mm.<");
 		Files.writeString(program, SHAFT.replace("F1.5", "F1.25"));
 		assertThat(page("html")).contains("<figcaption>In 21.6 turns the thread advances 32.4 mm and the feed 27 mm: 5.4 mm behind.<");
-		assertThat(page("html")).contains("single point outside <span class=\"state\">\u2716 1 error", "href=\"#p1-op1\">operation 1: M20x1.5<", ">line 6, T3 M20x1.5</a>");
+		assertThat(page("html")).contains("single point outside <span class=\"state\">\u2716 1 error",
+				"href=\"#p1-op1\">operation 1: M20x1.5<", ">line 6, T3 M20x1.5</a>");
 	}
 
 	@Test
 	void threadsOfALoopOverPartsStandOnce() throws IOException {
-		program = Files.writeString(folder.resolve("bar.nc"), SHAFT.replace("T0303", "#1=0\nWHILE [#1 LT 5] DO1\nT0303").replace("M30", "T0101\n#1=#1+1\nEND1\nM30"));
+		program = Files.writeString(folder.resolve("bar.nc"), SHAFT.replace("T0303", "#1=0\nWHILE [#1 LT 5] DO1\nT0303").replace("M30",
+				"T0101\n#1=#1+1\nEND1\nM30"));
 		assertThat(page("html")).containsOnlyOnce("single point outside, 5 times <span");
 		assertThat(page("first-run")).containsOnlyOnce("line 8: stop before the pass");
 	}
@@ -144,8 +150,11 @@ class HtmlReportTest {
 	@Test
 	void theFirstRunSheetTellsWhereToStopAtATurnedThread() throws IOException {
 		program = Files.writeString(folder.resolve("shaft.nc"), SHAFT);
-		assertThat(page("first-run")).contains(">at the first pass<", "line 6: stop before the pass, at Z6, look; first pass to diameter 19.3 mm, ends at Z-27; deepest to diameter 18.16 mm.",
-				"M1 before line 3: outside measured, 19.732 to 19.968 mm, before T3 M20x1.5", "M1 behind line 8, where the tool is clear of the part: thread of T3 M20x1.5 gauged by ring gauge").doesNotContain("first tap goes in", "raised");
+		assertThat(page("first-run")).contains(">at the first pass<",
+				"line 6: stop before the pass, at Z6, look; first pass to diameter 19.3 mm, ends at Z-27; deepest to diameter 18.16 mm.",
+				"M1 before line 3: outside measured, 19.732 to 19.968 mm, before T3 M20x1.5",
+				"M1 behind line 8, where the tool is clear of the part: thread of T3 M20x1.5 gauged by ring gauge")
+				.doesNotContain("first tap goes in", "raised");
 	}
 
 	@Test
@@ -153,7 +162,8 @@ class HtmlReportTest {
 		assertThat(page("first-run")).contains("<h2>First-run sheet</h2>").doesNotContain("<h2>Gauge sheet</h2>", "<h2>Findings</h2>");
 		assertThat(page("gauge")).doesNotContain("<h2>First-run sheet</h2>");
 		program = Files.writeString(folder.resolve("shaft.nc"), SHAFT);
-		assertThat(page("gauge")).contains("<h2>Gauge sheet</h2>", "<td>major diameter, micrometer</td><td>19.968 mm</td><td>19.732 mm</td>").doesNotContain("<h2>First-run sheet</h2>");
+		assertThat(page("gauge")).contains("<h2>Gauge sheet</h2>",
+				"<td>major diameter, micrometer</td><td>19.968 mm</td><td>19.732 mm</td>").doesNotContain("<h2>First-run sheet</h2>");
 	}
 
 	@Test
@@ -162,7 +172,8 @@ class HtmlReportTest {
 		Path out = folder.resolve("pages");
 		Recorded.run("check", folder, "--report", "html:" + out + "/");
 		try (var pages = Files.list(out)) {
-			assertThat(pages.map(page -> page.getFileName().toString()).sorted()).containsExactly("0001-abb-onclickx-nc.html", "0002-plain-nc.html", "index.html");
+			assertThat(pages.map(page -> page.getFileName().toString()).sorted()).containsExactly("0001-abb-onclickx-nc.html",
+					"0002-plain-nc.html", "index.html");
 		}
 		assertThat(Files.readString(out.resolve("index.html"))).contains("href=\"0002-plain-nc.html\"").doesNotContain("<b onclick");
 	}

@@ -55,7 +55,8 @@ class BrowserTest {
 			lesson.controls().forEach(control -> one.put(control.name(), values.of(control.name())));
 			given.add(one);
 		}
-		String page = "<!DOCTYPE html><pre id=\"answer\"></pre><script>" + Lessons.script() + "document.getElementById('answer').textContent = JSON.stringify(" + new Gson().toJson(given)
+		String page = "<!DOCTYPE html><pre id=\"answer\"></pre><script>" + Lessons.script()
+				+ "document.getElementById('answer').textContent = JSON.stringify(" + new Gson().toJson(given)
 				+ ".map(function (v) { var o = truelead." + name + "(v); return {numbers: o.numbers, says: o.says}; }));</script>";
 
 		JsonArray answers = JsonParser.parseString(answer(page)).getAsJsonArray();
@@ -70,9 +71,13 @@ class BrowserTest {
 	void aSliderThatMovesMovesSentencesNumbersAndPlots() throws Exception {
 		Lesson lesson = Lessons.named("feed").orElseThrow();
 		String page = Recorded.run("lesson", "feed").out();
-		String moving = "<pre id=\"answer\"></pre><script>(function () { var before = document.querySelector('.plot').innerHTML; var slider = document.querySelector('[data-for=speed]');"
-				+ " slider.value = 1000; slider.dispatchEvent(new Event('input', {bubbles: true})); document.getElementById('answer').textContent = JSON.stringify({"
-				+ " typed: document.querySelector('[name=speed]').value, lag: document.getElementById('r-lag').textContent, said: document.querySelector('#said li').textContent,"
+		String moving =
+				"<pre id=\"answer\"></pre><script>(function () { var before = document.querySelector('.plot').innerHTML; var slider = "
+				+ "document.querySelector('[data-for=speed]');"
+				+ " slider.value = 1000; slider.dispatchEvent(new Event('input', {bubbles: true})); "
+				+ "document.getElementById('answer').textContent = JSON.stringify({"
+				+ " typed: document.querySelector('[name=speed]').value, lag: document.getElementById('r-lag').textContent, said: "
+				+ "document.querySelector('#said li').textContent,"
 				+ " redrawn: before !== document.querySelector('.plot').innerHTML}); })();</script></body>";
 
 		JsonObject shown = JsonParser.parseString(answer(page.replace("</body>", moving))).getAsJsonObject();
@@ -110,8 +115,9 @@ class BrowserTest {
 		assumeTrue(browser.isPresent(), "no Chromium on the PATH");
 		Path file = Files.writeString(folder.resolve("page.html"), page);
 		File dom = folder.resolve("dom.html").toFile();
-		Process process = new ProcessBuilder(browser.get(), "--headless", "--no-sandbox", "--disable-gpu", "--user-data-dir=" + folder.resolve("profile"), "--dump-dom", file.toUri().toString())
-				.redirectOutput(dom).redirectError(ProcessBuilder.Redirect.DISCARD).start();
+		Process process = new ProcessBuilder(browser.get(), "--headless", "--no-sandbox", "--disable-gpu", "--user-data-dir="
+				+ folder.resolve("profile"), "--dump-dom", file.toUri().toString()).redirectOutput(dom)
+				.redirectError(ProcessBuilder.Redirect.DISCARD).start();
 		if (!process.waitFor(90, TimeUnit.SECONDS)) {
 			process.descendants().forEach(ProcessHandle::destroyForcibly);
 			process.destroyForcibly().waitFor();
@@ -119,11 +125,12 @@ class BrowserTest {
 		String written = Files.readString(dom.toPath());
 		int start = written.indexOf("<pre id=\"answer\">");
 		assumeTrue(start >= 0, "Chromium is there and does not run here");
-		return written.substring(start + 17, written.indexOf("</pre>", start)).replace("&lt;", "<").replace("&gt;", ">").replace("&amp;", "&");
+		return written.substring(start + 17, written.indexOf("</pre>", start)).replace("&lt;", "<").replace("&gt;", ">")
+				.replace("&amp;", "&");
 	}
 
 	private static Optional<String> browser() {
-		return Stream.of(System.getenv("PATH").split(File.pathSeparator)).flatMap(place -> Stream.of("chromium", "chromium-browser").map(name -> place + File.separator + name))
-				.filter(path -> new File(path).canExecute()).findFirst();
+		return Stream.of(System.getenv("PATH").split(File.pathSeparator)).flatMap(place -> Stream.of("chromium", "chromium-browser")
+				.map(name -> place + File.separator + name)).filter(path -> new File(path).canExecute()).findFirst();
 	}
 }

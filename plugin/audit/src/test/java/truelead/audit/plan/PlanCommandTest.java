@@ -29,7 +29,8 @@ class PlanCommandTest {
 
 	@Test
 	void hardSteelIsMilledAndBrassIsNotFormed() {
-		assertThat(plan("plan", "M8", "--stock", "steel", "--hardness", "55HRC", "--report", "json").get("recommended").getAsString()).isEqualTo("thread-mill");
+		assertThat(plan("plan", "M8", "--stock", "steel", "--hardness", "55HRC", "--report", "json").get("recommended").getAsString())
+				.isEqualTo("thread-mill");
 		assertThat(plan("plan", "M8", "--stock", "brass", "--report", "json").get("recommended").getAsString()).isEqualTo("straight-flute");
 	}
 
@@ -55,7 +56,8 @@ class PlanCommandTest {
 	void aShallowThreadInAThickWallIsDrilledThroughAndTappedAsAsked() {
 		Recorded ran = Recorded.run("plan", "M8", "--depth", "8", "--through", "30");
 
-		assertThat(ran.out()).contains("8 mm of full thread in a through hole of 30 mm").contains("G84 Z-14.88").contains("HOLE: THROUGH 30.");
+		assertThat(ran.out()).contains("8 mm of full thread in a through hole of 30 mm").contains("G84 Z-14.88")
+				.contains("HOLE: THROUGH 30.");
 	}
 
 	@Test
@@ -68,7 +70,8 @@ class PlanCommandTest {
 
 	@Test
 	void feedIsProgrammedAsAsked() {
-		assertThat(Recorded.run("plan", "1/4-20", "--feed", "per-rev").out()).contains("G95").contains("F0.05 (1/4-20").contains("a minute at S");
+		assertThat(Recorded.run("plan", "1/4-20", "--feed", "per-rev").out()).contains("G95").contains("F0.05 (1/4-20")
+				.contains("a minute at S");
 		assertThat(Recorded.run("plan", "M8", "--machine", "turning", "--feed", "per-minute").out()).contains("G98").contains("F437.5");
 	}
 
@@ -84,12 +87,14 @@ class PlanCommandTest {
 		Recorded ran = Recorded.run("plan", "M8", "--depth", "12", "--bottom", "13");
 
 		assertThat(ran.status()).isEqualTo(1);
-		assertThat(ran.out()).contains("of full thread at most").contains("no method makes 12 mm of full thread as asked; the deepest that the room gives is 9.3").doesNotContain("M30");
+		assertThat(ran.out()).contains("of full thread at most")
+				.contains("no method makes 12 mm of full thread as asked; the deepest that the room gives is 9.3").doesNotContain("M30");
 	}
 
 	@Test
 	void whatIsTooDeepIsToldADepthThatCanBeMade() {
-		assertThat(Recorded.run("plan", "M8", "--through", "100").out()).contains("no method makes 100 mm of full thread as asked; 32 mm can be made");
+		assertThat(Recorded.run("plan", "M8", "--through", "100").out())
+				.contains("no method makes 100 mm of full thread as asked; 32 mm can be made");
 		assertThat(Recorded.run("plan", "M8", "--depth", "2", "--bottom", "3").out()).contains("tools would have to reach 5.63 mm");
 	}
 
@@ -123,13 +128,15 @@ class PlanCommandTest {
 	void thePageSaysTheRecommendationFirstAndNeedsNothingBesideIt() {
 		String page = Recorded.run("plan", "M8", "--stock", "steel", "--depth", "12", "--report", "html").out();
 
-		assertThat(page).startsWith("<!DOCTYPE html>").contains("Recommended: forming tap").contains("G84 Z-15.75").contains("about 8.2 N m").contains("reduced rapid")
-				.doesNotContain("http:").doesNotContain("https:").doesNotContain("<script");
+		assertThat(page).startsWith("<!DOCTYPE html>").contains("Recommended: forming tap").contains("G84 Z-15.75")
+				.contains("about 8.2 N m").contains("reduced rapid").doesNotContain("http:").doesNotContain("https:")
+				.doesNotContain("<script");
 		assertThat(page.indexOf("Recommended")).isLessThan(page.indexOf("for</th>"));
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"--depth=-1", "--depth=deep", "--hardness=hard", "--hardness=99HRC", "--stock=cheese", "--stock=a)b", "--count=0", "--count=1e9", "--count=x", "--bottom=0x10", "--machine=none", "--feed=fast"})
+	@ValueSource(strings = {"--depth=-1", "--depth=deep", "--hardness=hard", "--hardness=99HRC", "--stock=cheese", "--stock=a)b",
+			"--count=0", "--count=1e9", "--count=x", "--bottom=0x10", "--machine=none", "--feed=fast"})
 	void badOptionsAreOneClearLine(String option) {
 		Recorded ran = Recorded.run("plan", "M8", option);
 
@@ -138,8 +145,24 @@ class PlanCommandTest {
 		assertThat(ran.err()).startsWith("truelead: ").doesNotContain("Exception").doesNotContain("fault of Truelead");
 	}
 
-	private static final String TAPPED = "G21 G90 G17 G94\n(STOCK: STEEL, 28 HRC)\nT1 M6 (DRILL 5.0)\nG0 X0 Y0 S2000 M3\nG43 Z25. H1\nG99 G81 Z-20. R2. F200\nX10.\nG80\n"
-			+ "(2X M6X1 DEPTH 11)\nT2 M6 (SPIRAL FLUTE TAP)\nG0 X0 Y0 S520 M3\nG43 Z25. H2\nG99 G84 Z-14.5 R5. F520\nX10.\nG80\nM30\n";
+	private static final String TAPPED = """
+			G21 G90 G17 G94
+			(STOCK: STEEL, 28 HRC)
+			T1 M6 (DRILL 5.0)
+			G0 X0 Y0 S2000 M3
+			G43 Z25. H1
+			G99 G81 Z-20. R2. F200
+			X10.
+			G80
+			(2X M6X1 DEPTH 11)
+			T2 M6 (SPIRAL FLUTE TAP)
+			G0 X0 Y0 S520 M3
+			G43 Z25. H2
+			G99 G84 Z-14.5 R5. F520
+			X10.
+			G80
+			M30
+			""";
 
 	@ParameterizedTest
 	@ValueSource(ints = {1, 6, 9, 10, 13, 14, 15})
@@ -148,9 +171,11 @@ class PlanCommandTest {
 
 		String text = Recorded.run("plan", "--from", program + ":" + line).out();
 
-		assertThat(text).startsWith("M6x1, 11 mm of full thread, blind, stock STEEL, 28 HRC\n").contains("the thread of part.nc:13, tapping cycle G84?")
-				.containsPattern("depth +11 mm +called out in a comment").containsPattern("holes +2 +called out in a comment").containsPattern("stock +STEEL, 28 HRC +called out in a note")
-				.containsPattern("machine +milling-metric +no machine is named").contains("S520, 9.8 m/min", "made so now by T2, 9.8 m/min, within the band", "the hole can stay as it is")
+		assertThat(text).startsWith("M6x1, 11 mm of full thread, blind, stock STEEL, 28 HRC\n")
+				.contains("the thread of part.nc:13, tapping cycle G84?").containsPattern("depth +11 mm +called out in a comment")
+				.containsPattern("holes +2 +called out in a comment").containsPattern("stock +STEEL, 28 HRC +called out in a note")
+				.containsPattern("machine +milling-metric +no machine is named")
+				.contains("S520, 9.8 m/min", "made so now by T2, 9.8 m/min, within the band", "the hole can stay as it is")
 				.containsPattern("another drill: 5\\.\\d+ mm, the program makes 5 mm");
 	}
 
@@ -162,16 +187,19 @@ class PlanCommandTest {
 
 		assertThat(plan.get("recommended").getAsString()).isEqualTo("thread-mill");
 		assertThat(plan.get("from").toString()).contains("{\"name\":\"depth\",\"value\":\"8 mm\",\"from\":\"given beside --from\"}",
-				"\"value\":\"STEEL, 55 HRC\",\"from\":\"given beside --from\"", "\"name\":\"thread\",\"value\":\"M6x1\",\"from\":\"called out in a comment");
+				"\"value\":\"STEEL, 55 HRC\",\"from\":\"given beside --from\"",
+				"\"name\":\"thread\",\"value\":\"M6x1\",\"from\":\"called out in a comment");
 		assertThat(plan.get("blocks").getAsJsonArray().toString()).contains("COUNT 2");
 	}
 
 	@Test
 	void aDrawingsHoleIsALimitAndADrilledOneIsNone(@TempDir Path folder) throws IOException {
-		Path drawn = Files.writeString(folder.resolve("drawn.nc"), TAPPED.replace("(2X M6X1 DEPTH 11)", "(2X M6X1 DEPTH 11)\n(HOLE: BOTTOM 12)"));
+		Path drawn = Files.writeString(folder.resolve("drawn.nc"),
+				TAPPED.replace("(2X M6X1 DEPTH 11)", "(2X M6X1 DEPTH 11)\n(HOLE: BOTTOM 12)"));
 		Path drilled = Files.writeString(folder.resolve("drilled.nc"), TAPPED.replace("Z-20.", "Z-16.").replace("DEPTH 11", ""));
 
-		assertThat(Recorded.run("plan", "--from", drawn + ":14").out()).contains("tools may reach 13.502 mm").containsPattern("deepest point +13.502 mm +called out in a note");
+		assertThat(Recorded.run("plan", "--from", drawn + ":14").out()).contains("tools may reach 13.502 mm")
+				.containsPattern("deepest point +13.502 mm +called out in a note");
 		assertThat(Recorded.run("plan", "--from", drilled + ":13").out()).contains("a deeper hole: to").doesNotContain("tools may reach")
 				.containsPattern("depth +12 mm +programmed: the tool goes to 14.5 mm, less its lead of 2.5 turns");
 	}
@@ -180,8 +208,10 @@ class PlanCommandTest {
 	void thePageAndTheJsonSayWhereEachNumberIsFrom(@TempDir Path folder) throws IOException {
 		Path program = Files.writeString(folder.resolve("part.nc"), TAPPED);
 
-		assertThat(Recorded.run("plan", "--from", program + ":13", "--report", "html").out()).contains("What else could make the thread of part.nc:13", "called out in a note: &quot;STOCK: STEEL, 28 HRC&quot;");
-		assertThat(plan("plan", "--from", program + ":13", "--report", "json").get("from").getAsJsonObject().get("line").getAsInt()).isEqualTo(13);
+		assertThat(Recorded.run("plan", "--from", program + ":13", "--report", "html").out())
+				.contains("What else could make the thread of part.nc:13", "called out in a note: &quot;STOCK: STEEL, 28 HRC&quot;");
+		assertThat(plan("plan", "--from", program + ":13", "--report", "json").get("from").getAsJsonObject().get("line").getAsInt())
+				.isEqualTo(13);
 	}
 
 	@Test

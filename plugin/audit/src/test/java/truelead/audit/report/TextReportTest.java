@@ -16,7 +16,8 @@ class TextReportTest {
 
 	@Test
 	void oneFindingALineThenTheCounts() throws IOException {
-		assertThat(report(bracket.with(bracket.feedOffPitch(), bracket.finding("edge-not-broken", Severity.INFORMATION, "no countersink", "X30."))))
+		assertThat(report(bracket.with(bracket.feedOffPitch(), bracket.finding("edge-not-broken", Severity.INFORMATION,
+				"no countersink", "X30."))))
 				.isEqualTo("""
 						bracket.nc:5:19 error feed-off-pitch F500 at S520 advances 0.962 mm a turn, M6x1 needs 1.000: 0.46 mm behind after 12 turns; F520
 						bracket.nc:6:5 information edge-not-broken no countersink

@@ -57,8 +57,8 @@ class FingerprintTest {
 	}
 
 	private static List<String> marks(String program) {
-		CheckResult result = Checker.check(new ProgramFile("flange.nc", ProgramText.of(program)), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(),
-				RuleSettings.DEFAULT);
+		CheckResult result = Checker.check(new ProgramFile("flange.nc", ProgramText.of(program)), ProgramFolder.EMPTY, Job.EMPTY,
+				MachineProfile.generic(), RuleSettings.DEFAULT);
 		List<String> marks = new ArrayList<>();
 		for (Judged judged : Judged.all(result.findings())) {
 			if (judged.finding().rule().equals("drill-too-big")) {

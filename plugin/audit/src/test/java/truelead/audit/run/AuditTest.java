@@ -47,7 +47,8 @@ class AuditTest {
 		List<Source> sources = programs(20);
 		ReportRequest request = new ReportRequest(ReportFormat.HTML, Optional.of(report.toString()));
 		assertThatThrownBy(() -> {
-			try (Reports reports = Reports.open(List.of(request), System.out, new ReportPlan(false, Severity.WARNING, 0), new Spared(List.of()))) {
+			try (Reports reports = Reports.open(List.of(request), System.out, new ReportPlan(false, Severity.WARNING, 0),
+					new Spared(List.of()))) {
 				audit().run(sources, audited -> {
 					if (tally.programs() == 5) {
 						throw new CancellationException();

@@ -44,7 +44,8 @@ class ExitStatusTest {
 
 	@Test
 	void aFindingSpeaksBeforeNotFollowed() {
-		assertThat(status(Severity.WARNING, bracket.with(found("not-followed", Severity.WARNING), found("hole-missing", Severity.ERROR)))).isOne();
+		assertThat(status(Severity.WARNING, bracket.with(found("not-followed", Severity.WARNING), found("hole-missing", Severity.ERROR))))
+				.isOne();
 	}
 
 	@Test
@@ -56,7 +57,8 @@ class ExitStatusTest {
 
 	@Test
 	void aFileThatCannotBeReadIsTwoWhateverElseIsFound() {
-		assertThat(status(Severity.WARNING, bracket.with(bracket.feedOffPitch()), new Audited.Refused(new Source(Path.of("x"), "x", 0), "gone"))).isEqualTo(2);
+		assertThat(status(Severity.WARNING, bracket.with(bracket.feedOffPitch()), new Audited.Refused(new Source(Path.of("x"), "x", 0),
+				"gone"))).isEqualTo(2);
 	}
 
 	private Finding found(String rule, Severity severity) {

@@ -29,9 +29,10 @@ class PlainCheckTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "check", "check --help", "check a.nc --machine rs274", "check a.nc --report", "check --report html", "check a.nc --report --fail-on",
-			"check a.nc --fail-on=error", "check -- a.nc", "thread M8", "" })
+	@ValueSource(strings = { "check", "check --help", "check a.nc --machine rs274", "check a.nc --report", "check --report html",
+			"check a.nc --report --fail-on", "check a.nc --fail-on=error", "check -- a.nc", "thread M8", "" })
 	void whatIsNotPlainIsLeftToTheReader(String typed) {
-		assertThat(PlainCheck.of(List.of(typed.split(" ")), Recorded.terminal(new ByteArrayOutputStream(), new ByteArrayOutputStream()))).isEmpty();
+		assertThat(PlainCheck.of(List.of(typed.split(" ")), Recorded.terminal(new ByteArrayOutputStream(), new ByteArrayOutputStream())))
+				.isEmpty();
 	}
 }

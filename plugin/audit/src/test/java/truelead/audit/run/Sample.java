@@ -65,8 +65,10 @@ public final class Sample {
 	/** A finding with all that a finding can have. */
 	public Finding feedOffPitch() {
 		Location feed = at("F500");
-		return new Finding("feed-off-pitch", Severity.ERROR, "F500 at S520 advances 0.962 mm a turn, M6x1 needs 1.000: 0.46 mm behind after 12 turns; F520",
-				feed, List.of(new Related(at("N30 G84 Z-15. R3. F500"), "the cycle"), new Related(at("N10 T5 M6 (TAP M6)"), "the tool change")),
+		return new Finding("feed-off-pitch", Severity.ERROR,
+				"F500 at S520 advances 0.962 mm a turn, M6x1 needs 1.000: 0.46 mm behind after 12 turns; F520",
+				feed, List.of(new Related(at("N30 G84 Z-15. R3. F500"), "the cycle"),
+						new Related(at("N10 T5 M6 (TAP M6)"), "the tool change")),
 				List.of(new Fix("Change F500 to F520", true, "the pitch is called out and S stands", List.of(new Edit(feed, "F520")))),
 				List.of(new Evidence("feed", "500 mm/min", "programmed, N30", Optional.of(feed)),
 						new Evidence("pitch", "1 mm", "called out, TAP M6", Optional.of(at("TAP M6")))),
@@ -86,7 +88,7 @@ public final class Sample {
 	private Audited.Checked checked(MachineProfile profile, Finding... findings) {
 		CheckResult empty = Checker.check(file, ProgramFolder.EMPTY, Job.EMPTY, profile, RuleSettings.DEFAULT);
 		CheckResult result = new CheckResult(List.of(findings), empty.work(), 9, 1, 0, List.of());
-		return new Audited.Checked(new Source(Path.of(file.name()), file.name(), file.text().length()), file, ContentHash.known("00ff"), result,
-				Judged.all(result.findings()), List.of());
+		return new Audited.Checked(new Source(Path.of(file.name()), file.name(), file.text().length()), file, ContentHash.known("00ff"),
+				result, Judged.all(result.findings()), List.of());
 	}
 }

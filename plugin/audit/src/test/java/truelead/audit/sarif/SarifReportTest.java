@@ -58,13 +58,15 @@ class SarifReportTest {
 
 	@Test
 	void aCommentMakesNoLinkInAViewer() {
-		JsonObject result = SarifLog.of(bracket.with(bracket.finding("x", Severity.ERROR, "(see [here](https://a.invalid))", "X30."))).result(0);
+		JsonObject result = SarifLog.of(bracket.with(bracket.finding("x", Severity.ERROR, "(see [here](https://a.invalid))", "X30.")))
+				.result(0);
 		assertThat(result.getAsJsonObject("message").get("text").getAsString()).isEqualTo("(see [here] (https://a.invalid))");
 	}
 
 	@Test
 	void informationIsANote() {
-		assertThat(SarifLog.of(bracket.with(bracket.finding("x", Severity.INFORMATION, "m", "X30."))).result(0).get("level").getAsString()).isEqualTo("note");
+		assertThat(SarifLog.of(bracket.with(bracket.finding("x", Severity.INFORMATION, "m", "X30."))).result(0).get("level").getAsString())
+				.isEqualTo("note");
 	}
 
 	@Test
@@ -76,8 +78,8 @@ class SarifReportTest {
 
 	@Test
 	void aFixIsAReplacement() {
-		JsonObject replacement = log.result(0).getAsJsonArray("fixes").get(0).getAsJsonObject().getAsJsonArray("artifactChanges").get(0).getAsJsonObject()
-				.getAsJsonArray("replacements").get(0).getAsJsonObject();
+		JsonObject replacement = log.result(0).getAsJsonArray("fixes").get(0).getAsJsonObject().getAsJsonArray("artifactChanges").get(0)
+				.getAsJsonObject().getAsJsonArray("replacements").get(0).getAsJsonObject();
 		assertThat(replacement.getAsJsonObject("deletedRegion").get("startColumn").getAsInt()).isEqualTo(19);
 		assertThat(replacement.getAsJsonObject("insertedContent").get("text").getAsString()).isEqualTo("F520");
 	}
@@ -91,7 +93,8 @@ class SarifReportTest {
 	@Test
 	void theMarkChangesWithTheNumbers() {
 		Sample edited = Sample.of("bracket.nc", Sample.BRACKET.replace("F500", "F510"));
-		assertThat(SarifLog.of(edited.with(edited.finding("feed-off-pitch", Severity.ERROR, "m", "F510"))).mark(0)).isNotEqualTo(log.mark(0));
+		assertThat(SarifLog.of(edited.with(edited.finding("feed-off-pitch", Severity.ERROR, "m", "F510"))).mark(0))
+				.isNotEqualTo(log.mark(0));
 	}
 
 	@Test

@@ -31,7 +31,8 @@ class ProgramBytesTest {
 	@Test
 	void utf16IsNamed() {
 		byte[] bytes = ("\uFEFFG0 X1\n").getBytes(UTF_16LE);
-		assertThat(ProgramBytes.judge("a.nc", bytes)).isEqualTo(new Reading.Refused("UTF-16 text, which no control reads; save it as plain text or UTF-8"));
+		assertThat(ProgramBytes.judge("a.nc", bytes))
+				.isEqualTo(new Reading.Refused("UTF-16 text, which no control reads; save it as plain text or UTF-8"));
 	}
 
 	@Test
@@ -43,7 +44,8 @@ class ProgramBytesTest {
 	@Test
 	void aFileThatIsStillBeingWrittenIsNoProgramYet() {
 		byte[] half = "%\nG0 X1\n".getBytes(ISO_8859_1);
-		assertThat(ProgramBytes.judge("a.nc", half, 300)).isEqualTo(new Reading.Refused("changed while it was read; check it when it is written"));
+		assertThat(ProgramBytes.judge("a.nc", half, 300))
+				.isEqualTo(new Reading.Refused("changed while it was read; check it when it is written"));
 		assertThat(ProgramBytes.judge("a.nc", half, half.length)).isInstanceOf(Reading.Program.class);
 	}
 

@@ -18,7 +18,8 @@ class ProgramSearchTest {
 
 	@BeforeEach
 	void aShopsFolder() throws IOException {
-		for (String name : List.of("plate.nc", "PLATE2.NC", "jobs/flange.tap", "jobs/old/flange.mpf", "notes.txt", "picture.png", ".hidden.nc", ".git/x.nc")) {
+		for (String name : List.of("plate.nc", "PLATE2.NC", "jobs/flange.tap", "jobs/old/flange.mpf", "notes.txt", "picture.png",
+				".hidden.nc", ".git/x.nc")) {
 			Path file = folder.resolve(name);
 			Files.createDirectories(file.getParent());
 			Files.writeString(file, "M30\n");
@@ -34,8 +35,10 @@ class ProgramSearchTest {
 	void takesATextThatBeginsLikeAProgram() throws IOException {
 		Files.writeString(folder.resolve("plate.txt"), "%\nO0012 (PLATE)\n(T1 DRILL 5.0)\nG21 G90\nT1 M6\nG0 X0 Y0\nM30\n%\n");
 		Files.writeString(folder.resolve("tools.TXT"), "T1 DRILL 5.0\nT2 M6X1 TAP\nT3 SPOT DRILL\nG54 at the left corner\n");
-		Files.writeString(folder.resolve("letter.txt"), "G84 taps with T2.\nPlease look at G84 before the run.\nX10 Y20 is the first hole.\n");
-		assertThat(search(NamePatterns.NONE)).containsExactly("PLATE2.NC", "jobs/flange.tap", "jobs/old/flange.mpf", "plate.nc", "plate.txt");
+		Files.writeString(folder.resolve("letter.txt"),
+				"G84 taps with T2.\nPlease look at G84 before the run.\nX10 Y20 is the first hole.\n");
+		assertThat(search(NamePatterns.NONE)).containsExactly("PLATE2.NC", "jobs/flange.tap", "jobs/old/flange.mpf",
+				"plate.nc", "plate.txt");
 	}
 
 	@Test

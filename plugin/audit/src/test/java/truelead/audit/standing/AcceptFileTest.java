@@ -38,7 +38,8 @@ class AcceptFileTest {
 	@Test
 	void theEditorsFindingsAreAcceptedTheSameWay() throws IOException {
 		AcceptFile accepted = file(HEAD + mark + ",feed-off-pitch,bracket.nc,floating holder,,\n");
-		assertThat(accepted.accept(checked.file(), "shop/bracket.nc", checked.result().findings()).get(0).accepted()).contains("floating holder");
+		assertThat(accepted.accept(checked.file(), "shop/bracket.nc", checked.result().findings()).get(0).accepted())
+				.contains("floating holder");
 		AcceptFile other = file(HEAD + mark + ",feed-off-pitch,flange.nc,floating holder,,\n");
 		assertThat(other.accept(checked.file(), "shop/bracket.nc", checked.result().findings()).get(0).accepted()).isEmpty();
 	}
@@ -77,8 +78,10 @@ class AcceptFileTest {
 		Path path = folder.resolve("accepted.csv");
 		AcceptFile.add(path, "0000", "hole-missing", "flange.nc", new Acceptance(false, "cast", "", ""));
 		Files.writeString(path, Files.readString(path).stripTrailing());
-		AcceptFile.add(path, mark, "feed-off-pitch", "bracket.nc", new Acceptance(false, "floating \"S\" holder, 5 mm", "first shift", "2026-11-25"));
-		assertThat(Files.readAllLines(path)).startsWith("fingerprint,rule,program,reason,person,date", "0000,hole-missing,flange.nc,cast,,");
+		AcceptFile.add(path, mark, "feed-off-pitch", "bracket.nc", new Acceptance(false, "floating \"S\" holder, 5 mm", "first shift",
+				"2026-11-25"));
+		assertThat(Files.readAllLines(path)).startsWith("fingerprint,rule,program,reason,person,date",
+				"0000,hole-missing,flange.nc,cast,,");
 		assertThat(AcceptFile.read(path.toString()).judge(checked).findings().get(0).acceptance())
 				.contains(new Acceptance(false, "floating \"S\" holder, 5 mm", "first shift", "2026-11-25"));
 	}
@@ -91,12 +94,15 @@ class AcceptFileTest {
 
 	@Test
 	void anotherTableIsRefused() throws IOException {
-		assertThatThrownBy(() -> file("a,b\n1,2\n")).isInstanceOf(Complaint.class).hasMessageContaining("the first line must be fingerprint,rule,");
+		assertThatThrownBy(() -> file("a,b\n1,2\n")).isInstanceOf(Complaint.class)
+				.hasMessageContaining("the first line must be fingerprint,rule,");
 		assertThatThrownBy(() -> file("")).isInstanceOf(Complaint.class);
 		assertThatThrownBy(() -> file(HEAD + "\"open quote")).isInstanceOf(Complaint.class);
-		assertThatThrownBy(() -> AcceptFile.read(folder.resolve("gone.csv").toString())).isInstanceOf(Complaint.class).hasMessageEndingWith("no such file or folder");
+		assertThatThrownBy(() -> AcceptFile.read(folder.resolve("gone.csv").toString())).isInstanceOf(Complaint.class)
+				.hasMessageEndingWith("no such file or folder");
 		Path picture = Files.write(folder.resolve("photo.csv"), new byte[] {(byte) 0xFF, (byte) 0xD8});
-		assertThatThrownBy(() -> AcceptFile.read(picture.toString())).isInstanceOf(Complaint.class).hasMessageEndingWith("is no accept file (it is no UTF-8 text)");
+		assertThatThrownBy(() -> AcceptFile.read(picture.toString())).isInstanceOf(Complaint.class)
+				.hasMessageEndingWith("is no accept file (it is no UTF-8 text)");
 	}
 
 	private AcceptFile file(String text) throws IOException {

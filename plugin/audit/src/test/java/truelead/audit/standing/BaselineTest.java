@@ -38,7 +38,8 @@ class BaselineTest {
 	@Test
 	void aNewFindingIsNotKnown() throws IOException {
 		Audited.Checked after = now("bracket.nc", Sample.BRACKET, "F500", "X30.");
-		assertThat(baseline(after, then("bracket.nc", "F500")).judge(after).findings()).extracting(Judged::known).containsExactly(true, false);
+		assertThat(baseline(after, then("bracket.nc", "F500")).judge(after).findings()).extracting(Judged::known)
+				.containsExactly(true, false);
 	}
 
 	@Test
@@ -57,7 +58,8 @@ class BaselineTest {
 	@Test
 	void ofTwoProgramsWithOneNameTheContentDecides() throws IOException {
 		Audited.Checked after = now("c/bracket.nc", Sample.BRACKET, "F500");
-		Audited.Checked same = new Audited.Checked(after.source(), after.file(), ContentHash.known("bb"), after.result(), after.findings(), List.of());
+		Audited.Checked same = new Audited.Checked(after.source(), after.file(), ContentHash.known("bb"), after.result(),
+				after.findings(), List.of());
 		Audited.Checked first = withHash(then("a/bracket.nc", "X30."), "aa");
 		Audited.Checked second = withHash(then("b/bracket.nc", "F500"), "bb");
 		assertThat(baseline(same, first, second).judge(same).findings()).allMatch(Judged::known);
@@ -83,9 +85,11 @@ class BaselineTest {
 
 	@Test
 	void anythingElseIsRefused() throws IOException {
-		for (String text : List.of("", "{}", "[]", "G0 X1", "{\"runs\":[{\"results\":[{\"locations\":3,\"partialFingerprints\":{\"" + Fingerprint.NAME + "\":1}}]}]}")) {
+		for (String text : List.of("", "{}", "[]", "G0 X1", "{\"runs\":[{\"results\":[{\"locations\":3,\"partialFingerprints\":{\""
+				+ Fingerprint.NAME + "\":1}}]}]}")) {
 			Path file = Files.writeString(folder.resolve("odd.sarif"), text);
-			assertThatThrownBy(() -> Baseline.read(file.toString(), List.of())).isInstanceOf(Complaint.class).hasMessageContaining("is no SARIF log");
+			assertThatThrownBy(() -> Baseline.read(file.toString(), List.of())).isInstanceOf(Complaint.class)
+					.hasMessageContaining("is no SARIF log");
 		}
 	}
 
@@ -117,12 +121,14 @@ class BaselineTest {
 
 	private static Audited.Checked now(String name, String text, String... places) {
 		Sample sample = Sample.of(Path.of(name).getFileName().toString(), text);
-		Audited.Checked checked = sample.with(List.of(places).stream().map(place -> sample.finding("hole-missing", Severity.ERROR, "m", place))
-				.toArray(truelead.checker.rule.Finding[]::new));
-		return new Audited.Checked(new Source(Path.of(name), name, 0), checked.file(), ContentHash.known("" + text.hashCode()), checked.result(), checked.findings(), List.of());
+		Audited.Checked checked = sample.with(List.of(places).stream()
+				.map(place -> sample.finding("hole-missing", Severity.ERROR, "m", place)).toArray(truelead.checker.rule.Finding[]::new));
+		return new Audited.Checked(new Source(Path.of(name), name, 0), checked.file(), ContentHash.known("" + text.hashCode()),
+				checked.result(), checked.findings(), List.of());
 	}
 
 	private static Audited.Checked withHash(Audited.Checked program, String sha256) {
-		return new Audited.Checked(program.source(), program.file(), ContentHash.known(sha256), program.result(), program.findings(), List.of());
+		return new Audited.Checked(program.source(), program.file(), ContentHash.known(sha256), program.result(),
+				program.findings(), List.of());
 	}
 }

@@ -16,7 +16,8 @@ class NoteCutTest {
 		ProgramText text = ProgramText.of(program);
 		int at = text.line(line).indexOf("hole-missing");
 		Allowance note = new Allowance("hole-missing", "CAST", new Location(new ProgramFile("a.nc", text), line, new Span(at, at + 12)));
-		return NoteCut.of(text, note).map(cut -> program.substring(0, cut.offset()) + program.substring(cut.offset() + cut.length())).orElse("not there");
+		return NoteCut.of(text, note).map(cut -> program.substring(0, cut.offset()) + program.substring(cut.offset() + cut.length()))
+				.orElse("not there");
 	}
 
 	@Test

@@ -27,8 +27,8 @@ class ThreadCommandTest {
 	void theKeysOfAThread() {
 		JsonObject thread = json("M8-6H").get(0).getAsJsonObject();
 
-		assertThat(thread.keySet()).containsExactly("designation", "nominal", "pitch", "tpi", "class", "minorMin", "minorMax", "pitchMin", "pitchMax",
-				"majorMin", "tapDrill", "formDrill", "unit", "source");
+		assertThat(thread.keySet()).containsExactly("designation", "nominal", "pitch", "tpi", "class", "minorMin", "minorMax", "pitchMin",
+				"pitchMax", "majorMin", "tapDrill", "formDrill", "unit", "source");
 		assertThat(thread.get("minorMax").getAsBigDecimal()).isEqualByComparingTo("6.912");
 		assertThat(thread.get("tapDrill").getAsBigDecimal()).isEqualByComparingTo("6.8");
 		assertThat(thread.get("unit").getAsString()).isEqualTo("mm");
@@ -49,8 +49,11 @@ class ThreadCommandTest {
 		assertThat(bolt.get("class").getAsString()).isEqualTo("6g");
 		assertThat(bolt.get("majorMin").getAsString()).isEqualTo("19.732");
 		assertThat(bolt.get("pitchMax").getAsString()).isEqualTo("18.994");
-		assertThat(Recorded.run("thread", "1/2-13 UNC").out()).contains("outside 2A: major diameter 0.4876 to 0.4985, pitch diameter 0.4435 to 0.4485; ring gauge 1/2-13 UNC-2A, go and no-go");
-		assertThat(Recorded.run("thread", "M20x1.5-6g").out()).contains("outside 6g: major diameter 19.732 to 19.968").doesNotContain("6g     not in the table", "minor diameter  ");
+		assertThat(Recorded.run("thread", "1/2-13 UNC").out())
+				.contains("outside 2A: major diameter 0.4876 to 0.4985, pitch diameter 0.4435 to 0.4485; ring gauge 1/2-13 UNC-2A, "
+						+ "go and no-go");
+		assertThat(Recorded.run("thread", "M20x1.5-6g").out()).contains("outside 6g: major diameter 19.732 to 19.968")
+				.doesNotContain("6g     not in the table", "minor diameter  ");
 		assertThat(Recorded.run("thread", "M20x1.5-6H", "1/2-14 NPT").out()).doesNotContain("outside");
 	}
 
@@ -68,7 +71,8 @@ class ThreadCommandTest {
 		JsonObject thread = json("M20x3-6H").get(0).getAsJsonObject();
 
 		assertThat(thread.get("minorMin").getAsString()).isEqualTo("16.752");
-		assertThat(thread.get("source").getAsString()).contains("pitch diameter tolerance not in the table, computed by the formula of ISO 965-1");
+		assertThat(thread.get("source").getAsString())
+				.contains("pitch diameter tolerance not in the table, computed by the formula of ISO 965-1");
 	}
 
 	@Test
@@ -110,8 +114,9 @@ class ThreadCommandTest {
 	void theBenchSheetHasDrillsPinsAndTheShortestBlindHole() {
 		Recorded ran = Recorded.run("thread", "M6-6H", "--depth", "12");
 
-		assertThat(ran.out()).contains("coarse pitch 1 assumed").contains("go 4.917, no-go 5.153").contains("drill for cutting 5 (5.000), 77.0 % thread")
-				.contains("drill for forming 5.55 (5.550), 66 % thread").contains("countersink 6.000 to 6.300")
+		assertThat(ran.out()).contains("coarse pitch 1 assumed").contains("go 4.917, no-go 5.153")
+				.contains("drill for cutting 5 (5.000), 77.0 % thread").contains("drill for forming 5.55 (5.550), 66 % thread")
+				.contains("countersink 6.000 to 6.300")
 				.contains("shortest blind hole for 12.000 of thread, cut: full diameter to 17.000, tip of a 118 degree drill at 18.502");
 	}
 
@@ -129,7 +134,8 @@ class ThreadCommandTest {
 
 		assertThat(ran.status()).isEqualTo(2);
 		assertThat(ran.out()).isEmpty();
-		assertThat(ran.err()).contains("\"M8x\" is no thread").contains("~...\" is no thread").contains("M8x1.25-6H, 1/4-20 UNC-2B, 1/4-18 NPT");
+		assertThat(ran.err()).contains("\"M8x\" is no thread").contains("~...\" is no thread")
+				.contains("M8x1.25-6H, 1/4-20 UNC-2B, 1/4-18 NPT");
 	}
 
 	@Test
@@ -137,9 +143,11 @@ class ThreadCommandTest {
 		Recorded ran = Recorded.run("thread", "M8 STI", "1/4-20 STI");
 		assertThat(ran.status()).isEqualTo(2);
 		assertThat(ran.out()).isEmpty();
-		assertThat(ran.err()).contains("\"M8 STI\" is tapped oversize for a wire insert, and the sizes of the plain thread are too small: minor diameter 8.271 to 8.483 mm, "
-				+ "pitch diameter 8.812 mm at least, major diameter 9.624 mm at least; drill 8.4; DIN 8140-2, by its formulas (from memory); the other limits stand in the tables of the insert's maker",
-				"\"1/4-20 STI\" is tapped oversize for a wire insert, and the sizes of the plain thread are too small: minor diameter 0.2608 in at least, "
-						+ "pitch diameter 0.2825 in at least, major diameter 0.3150 in at least; drill H");
+		assertThat(ran.err()).contains("\"M8 STI\" is tapped oversize for a wire insert, and the sizes of the plain thread are too small: "
+				+ "minor diameter 8.271 to 8.483 mm, "
+				+ "pitch diameter 8.812 mm at least, major diameter 9.624 mm at least; drill 8.4; DIN 8140-2, by its formulas (from "
+				+ "memory); the other limits stand in the tables of the insert's maker",
+				"\"1/4-20 STI\" is tapped oversize for a wire insert, and the sizes of the plain thread are too small: minor diameter "
+				+ "0.2608 in at least, " + "pitch diameter 0.2825 in at least, major diameter 0.3150 in at least; drill H");
 	}
 }

@@ -24,7 +24,9 @@ public final class Conditions {
 		this.evaluator = evaluator;
 	}
 
-	/** Works a condition out; true where it turns out otherwise than before, or what it compares is less far apart, or it compares nothing. */
+	/**
+	 * Works a condition out; true where it turns out otherwise than before, or what it compares is less far apart, or it compares nothing.
+	 */
 	public boolean nearer(Expression condition) {
 		value = evaluator.value(condition).inArithmetic();
 		Expression plain = condition;

@@ -14,7 +14,10 @@ public final class Evaluator {
 	private final boolean bits;
 	private int depth;
 
-	/** @param bits whether AND, OR and XOR join whole numbers bit by bit and FIX cuts a fraction off; else as RS-274 has it, by truth and downwards */
+	/**
+	 * @param bits whether AND, OR and XOR join whole numbers bit by bit and FIX cuts a fraction off; else as RS-274 has it, by truth and
+	 *             downwards
+	 */
 	public Evaluator(Variables variables, boolean bits) {
 		this.variables = variables;
 		this.bits = bits;
@@ -48,7 +51,8 @@ public final class Evaluator {
 			return value(group.inner());
 		} else if (expression instanceof Expression.NumberedVariable variable) {
 			Value index = value(variable.index());
-			return index.known() ? variables.get((int) Math.round(index.number())) : Value.unknown(index.why().behind("the number of a variable is not known"));
+			return index.known() ? variables.get((int) Math.round(index.number()))
+					: Value.unknown(index.why().behind("the number of a variable is not known"));
 		} else if (expression instanceof Expression.NamedVariable variable) {
 			return variables.get(variable.name(), variable.bare());
 		} else if (expression instanceof Expression.Unary unary) {
@@ -110,7 +114,10 @@ public final class Evaluator {
 		};
 	}
 
-	/** Whether two plain numbers are equal as controls compare, to within their last digits (a billionth part of the larger, of 1 at least): a loop that counts 0.1 up to 1 ends. NaN equals nothing. */
+	/**
+	 * Whether two plain numbers are equal as controls compare, to within their last digits (a billionth part of the larger, of 1 at least):
+	 * a loop that counts 0.1 up to 1 ends. NaN equals nothing.
+	 */
 	public static boolean same(double a, double b) {
 		return Math.abs(a - b) <= 1e-9 * Math.max(1, Math.max(Math.abs(a), Math.abs(b)));
 	}

@@ -7,8 +7,8 @@ import java.util.Set;
 public final class Functions {
 
 	/** All that is a function and no array of variables. */
-	static final Set<String> NAMES = Set.of("SIN", "COS", "TAN", "ASIN", "ACOS", "ATAN", "ATAN2", "ATN", "SQRT", "SQR", "ABS", "ROUND", "RND", "FIX", "TRUNC", "INT", "FUP",
-			"LN", "EXP", "POW", "POT", "BIN", "BCD", "NOT", "IC", "AC");
+	static final Set<String> NAMES = Set.of("SIN", "COS", "TAN", "ASIN", "ACOS", "ATAN", "ATAN2", "ATN", "SQRT", "SQR", "ABS", "ROUND",
+			"RND", "FIX", "TRUNC", "INT", "FUP", "LN", "EXP", "POW", "POT", "BIN", "BCD", "NOT", "IC", "AC");
 
 	private Functions() {
 	}

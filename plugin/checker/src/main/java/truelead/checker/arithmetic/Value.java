@@ -8,7 +8,8 @@ import truelead.checker.program.Reason;
  * @param number a plain number, in whatever unit the program means it; NaN where it is not known, there is none, or it is a text
  * @param why    why it is not known; nothing for a known number
  * @param vacant a variable that a call left out, which equals {@code #0} and counts as 0 in arithmetic
- * @param decimals with how many a number is written that a variable was given, to tell how far it may be rounded; -1 for one that was worked out
+ * @param decimals with how many a number is written that a variable was given, to tell how far it may be rounded; -1 for one that was
+ *                 worked out
  */
 public record Value(double number, Reason why, boolean vacant, int decimals) {
 
@@ -18,7 +19,8 @@ public record Value(double number, Reason why, boolean vacant, int decimals) {
 
 	/** A known plain number; a result that is none, such as a root of a negative number, is not known. */
 	public static Value of(double number) {
-		return Double.isNaN(number) || Double.isInfinite(number) ? unknown("the result is no number") : new Value(number, Reason.NONE, false, -1);
+		return Double.isNaN(number) || Double.isInfinite(number) ? unknown("the result is no number")
+				: new Value(number, Reason.NONE, false, -1);
 	}
 
 	/** A number as it is written, with so many decimals. */

@@ -72,7 +72,10 @@ public final class Variables {
 		return get(number, false);
 	}
 
-	/** The value of a word that is one variable and nothing else: one that nothing has set was forgotten, even where it would count as zero in a sum. */
+	/**
+	 * The value of a word that is one variable and nothing else: one that nothing has set was forgotten, even where it would count as zero
+	 * in a sum.
+	 */
 	Value alone(int number) {
 		return get(number, true);
 	}
@@ -92,7 +95,8 @@ public final class Variables {
 		if (told == null && number < 1000 && (unsetIsZero || !alone && numberIsZero.getAsBoolean())) {
 			return Value.ZERO;
 		}
-		return told != null ? told : Value.unknown(number >= 1000 ? Reason.of("#" + number + " is known at the machine only") : Reason.notSet("#" + number));
+		return told != null ? told : Value.unknown(number >= 1000 ? Reason.of("#" + number + " is known at the machine only")
+				: Reason.notSet("#" + number));
 	}
 
 	/** The value of a named one; {@code bare} without the marks of RS-274, so that R1 is common to all programs. */
@@ -106,9 +110,12 @@ public final class Variables {
 		return common(name, bare) ? global.containsKey(name) : levels.peek().named.containsKey(name);
 	}
 
-	/** Whether a name is one for all programs: RS-274's with an underscore, R1 and its like, but for what a program has defined for itself. */
+	/**
+	 * Whether a name is one for all programs: RS-274's with an underscore, R1 and its like, but for what a program has defined for itself.
+	 */
 	private boolean common(String name, boolean bare) {
-		boolean shared = name.startsWith("_") || bare && name.charAt(0) == 'r' && name.length() > 1 && name.chars().skip(1).allMatch(Character::isDigit);
+		boolean shared = name.startsWith("_") || bare && name.charAt(0) == 'r' && name.length() > 1
+				&& name.chars().skip(1).allMatch(Character::isDigit);
 		return shared && !levels.peek().defined.contains(name);
 	}
 

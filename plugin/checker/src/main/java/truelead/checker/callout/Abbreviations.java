@@ -6,12 +6,13 @@ import java.util.Optional;
 import truelead.checker.thread.ThreadSpec;
 
 /**
- * Short words that mean a tool only beside a thread: M8 GF is a forming tap, PA6 GF30 a plastic; and TM or WHIRL, which is a thread mill beside a thread, a diameter or
- * a word for its teeth (common practice of shops, no source).
+ * Short words that mean a tool only beside a thread: M8 GF is a forming tap, PA6 GF30 a plastic; and TM or WHIRL, which is a thread mill
+ * beside a thread, a diameter or a word for its teeth (common practice of shops, no source).
  */
 final class Abbreviations {
-	private static final Map<String, Meaning> BESIDE_A_THREAD = Map.of("GF", Meaning.FORM_TAP, "GB", Meaning.TAP, "FORMER", Meaning.FORM_TAP, "BGF", Meaning.THREAD_MILL,
-			"TM", Meaning.THREAD_MILL, "TMILL", Meaning.THREAD_MILL, "WHIRL", Meaning.THREAD_MILL);
+	private static final Map<String, Meaning> BESIDE_A_THREAD = Map.of("GF", Meaning.FORM_TAP, "GB", Meaning.TAP, "FORMER",
+			Meaning.FORM_TAP, "BGF", Meaning.THREAD_MILL, "TM", Meaning.THREAD_MILL, "TMILL", Meaning.THREAD_MILL, "WHIRL",
+			Meaning.THREAD_MILL);
 	/** Danish for a drill before its size, BOR 6.8; short for boring before a fit, BOR 25H7, and before the words that phrases.csv has. */
 	private static final String BORE_OR_DRILL = "BOR";
 	/** Short for a drill beside its size: DR 3.3, #21 DR. */
@@ -27,7 +28,8 @@ final class Abbreviations {
 	/** Whether a word may be one of these that says of itself that there is a tool. */
 	static boolean mayBeTool(String word) {
 		String folded = TradeWords.fold(word);
-		return folded.equals(BORE_OR_DRILL) || folded.equals(DRILL) || folded.equals(DRILL_ALONE) || BESIDE_A_THREAD.get(folded) == Meaning.THREAD_MILL;
+		return folded.equals(BORE_OR_DRILL) || folded.equals(DRILL) || folded.equals(DRILL_ALONE)
+				|| BESIDE_A_THREAD.get(folded) == Meaning.THREAD_MILL;
 	}
 
 	/** Gives such words their meaning. */
@@ -42,12 +44,14 @@ final class Abbreviations {
 				boolean fit = size + 1 < parts.size() && parts.get(size + 1) instanceof Part.Code;
 				parts.set(i, new Part.Word(fit ? Meaning.BORE : Meaning.DRILL, text, parts.get(i).start(), parts.get(i).end()));
 			}
-			if (text.equals(DRILL_ALONE) && parts.size() == 2 && size(parts, 1) || text.equals(DRILL) && (size(parts, i + 1) || ends(parts, i) && (size(parts, i - 1) || gauge(parts, i - 1)))) {
+			if (text.equals(DRILL_ALONE) && parts.size() == 2 && size(parts, 1) || text.equals(DRILL) && (size(parts, i + 1)
+					|| ends(parts, i) && (size(parts, i - 1) || gauge(parts, i - 1)))) {
 				parts.set(i, new Part.Word(Meaning.DRILL, text, parts.get(i).start(), parts.get(i).end()));
 			}
 			Optional<Meaning> meaning = Optional.ofNullable(BESIDE_A_THREAD.get(text));
 			boolean toothed = meaning.isPresent() && meaning.get() != Meaning.TAP && (toothed(parts, i - 1) || toothed(parts, i + 1));
-			if (meaning.isPresent() && (beside(parts, i) || toothed || meaning.get() == Meaning.THREAD_MILL && (sized(parts, i) || begins(parts, i)))) {
+			if (meaning.isPresent() && (beside(parts, i) || toothed || meaning.get() == Meaning.THREAD_MILL && (sized(parts, i)
+					|| begins(parts, i)))) {
 				Meaning meant = meaning.get() == Meaning.FORM_TAP && (toothed || narrow(parts)) ? Meaning.THREAD_MILL : meaning.get();
 				parts.set(i, new Part.Word(meant, text, parts.get(i).start(), parts.get(i).end()));
 			}
@@ -58,7 +62,8 @@ final class Abbreviations {
 	private static boolean thickness(List<Part> parts, int i) {
 		boolean cut = parts.get(i) instanceof Part.Word w && w.text().equals("SP") && i + 1 < parts.size();
 		boolean glued = cut && parts.get(i + 1) instanceof Part.Amount a && a.role() == Part.Role.PLAIN && a.start() == parts.get(i).end();
-		return glued || cut && i + 2 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals(".") && parts.get(i + 2) instanceof Part.Amount;
+		return glued || cut && i + 2 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals(".")
+				&& parts.get(i + 2) instanceof Part.Amount;
 	}
 
 	/** Whether a part is a thread, or a word of its pitch. */
@@ -68,7 +73,8 @@ final class Abbreviations {
 	}
 
 	private static String text(Part part) {
-		return part instanceof Part.Other o && o.text().length() <= 5 ? TradeWords.fold(o.text()) : part instanceof Part.Word w && w.meaning() == Meaning.FORM ? w.text() : "";
+		return part instanceof Part.Other o && o.text().length() <= 5 ? TradeWords.fold(o.text()) : part instanceof Part.Word w
+				&& w.meaning() == Meaning.FORM ? w.text() : "";
 	}
 
 	/** A thread next to it, or with no more than a size or a sign between. */
@@ -80,29 +86,38 @@ final class Abbreviations {
 	/** TM D16, TMILL .370 20TPI, T-MILL: a diameter next to it, or behind a dash, or any length where threads are spoken of. */
 	private static boolean sized(List<Part> parts, int i) {
 		int next = i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("-") ? i + 2 : i + 1;
-		return diameter(parts, next) || diameter(parts, i - 1) || next == i + 1 && amount(parts, next) && parts.stream().anyMatch(Abbreviations::speaksOfThreads);
+		return diameter(parts, next) || diameter(parts, i - 1) || next == i + 1 && amount(parts, next)
+				&& parts.stream().anyMatch(Abbreviations::speaksOfThreads);
 	}
 
-	/** SOLID CARBIDE TM, 1.25 PITCH; TM NPT DIA .37; WHIRL 10.5: first of all but for what it is made of, where a diameter or a pitch is said somewhere, or a size with decimals behind it. */
+	/**
+	 * SOLID CARBIDE TM, 1.25 PITCH; TM NPT DIA .37; WHIRL 10.5: first of all but for what it is made of, where a diameter or a pitch is
+	 * said somewhere, or a size with decimals behind it.
+	 */
 	private static boolean begins(List<Part> parts, int i) {
 		boolean first = parts.subList(0, i).stream().allMatch(part -> part instanceof Part.Word w && w.meaning() == Meaning.MAKE);
-		boolean decimals = i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Amount a && a.end() - a.start() > String.valueOf((long) a.dimension().value()).length();
-		return first && (decimals || parts.stream().anyMatch(part -> speaksOfThreads(part) || part instanceof Part.Amount a && a.role() == Part.Role.DIAMETER));
+		boolean decimals = i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Amount a
+				&& a.end() - a.start() > String.valueOf((long) a.dimension().value()).length();
+		return first && (decimals || parts.stream().anyMatch(part -> speaksOfThreads(part)
+				|| part instanceof Part.Amount a && a.role() == Part.Role.DIAMETER));
 	}
 
 	/** SINGLE, COMB: a word for a cutter's teeth. */
 	private static boolean toothed(List<Part> parts, int i) {
-		String word = i < 0 || i >= parts.size() ? "" : parts.get(i) instanceof Part.Word w ? w.text() : parts.get(i) instanceof Part.Other o ? o.text() : "";
+		String word = i < 0 || i >= parts.size() ? "" : parts.get(i) instanceof Part.Word w ? w.text()
+				: parts.get(i) instanceof Part.Other o ? o.text() : "";
 		return CutterTeeth.one(word) || CutterTeeth.several(word);
 	}
 
 	/** Whether nothing stands behind it, or a sign that parts tools: 1.6 DR / M2 TAP. */
 	private static boolean ends(List<Part> parts, int i) {
-		return i + 1 == parts.size() || parts.get(i + 1) instanceof Part.Other o && (o.text().equals("/") || o.text().equals(",") || o.text().equals(";"));
+		return i + 1 == parts.size() || parts.get(i + 1) instanceof Part.Other o && (o.text().equals("/") || o.text().equals(",")
+				|| o.text().equals(";"));
 	}
 
 	private static boolean size(List<Part> parts, int i) {
-		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Amount a && (a.role() == Part.Role.PLAIN || a.role() == Part.Role.DIAMETER);
+		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Amount a
+				&& (a.role() == Part.Role.PLAIN || a.role() == Part.Role.DIAMETER);
 	}
 
 	private static boolean gauge(List<Part> parts, int i) {
@@ -111,7 +126,8 @@ final class Abbreviations {
 
 	/** A diameter smaller than that of the thread. */
 	private static boolean narrow(List<Part> parts) {
-		Optional<ThreadSpec> thread = parts.stream().filter(Part.Thread.class::isInstance).map(p -> ((Part.Thread) p).draft().spec()).findFirst();
+		Optional<ThreadSpec> thread = parts.stream().filter(Part.Thread.class::isInstance)
+				.map(p -> ((Part.Thread) p).draft().spec()).findFirst();
 		return thread.isPresent() && parts.stream().anyMatch(p -> p instanceof Part.Amount a && a.role() == Part.Role.DIAMETER
 				&& a.dimension().mm(thread.get().unit()) < MILL * thread.get().diameter());
 	}

@@ -3,7 +3,10 @@ package truelead.checker.callout;
 import java.util.List;
 import java.util.Optional;
 
-/** The size that is all a comment says of a tool: 3.3 HSS, #30, DIA 6.8, 1/4; beside it the numbers of its offsets, DIA. OFF. - 41 LEN. - 1 DIA. - 6.8. */
+/**
+ * The size that is all a comment says of a tool: 3.3 HSS, #30, DIA 6.8, 1/4; beside it the numbers of its offsets, DIA. OFF. - 41 LEN. - 1
+ * DIA. - 6.8.
+ */
 final class BareSize {
 
 	private static final int SHORTEST_NAME = 3;
@@ -25,13 +28,16 @@ final class BareSize {
 				column = false;
 			} else if (ToolColumns.name(part)) {
 				column = true;
-			} else if (part instanceof Part.Amount amount && amount.role() != Part.Role.DEPTH && amount.role() != Part.Role.PITCH && size.isEmpty()) {
+			} else if (part instanceof Part.Amount amount && amount.role() != Part.Role.DEPTH && amount.role() != Part.Role.PITCH
+					&& size.isEmpty()) {
 				size = Optional.of(amount.dimension());
 			} else if (!name && unknown(part)) {
 				name = true;
-			} else if (!(part instanceof Part.Word word && (word.meaning() == Meaning.MAKE || word.meaning() == Meaning.TENSION_COMPRESSION || word.meaning() == Meaning.DIA || word.meaning() == Meaning.MM))
+			} else if (!(part instanceof Part.Word word && (word.meaning() == Meaning.MAKE || word.meaning() == Meaning.TENSION_COMPRESSION
+					|| word.meaning() == Meaning.DIA || word.meaning() == Meaning.MM))
 					&& !(part instanceof Part.Code code && code.letter().equalsIgnoreCase("T"))
-					&& !(part instanceof Part.Other other && other.text().length() == 1 && !Character.isLetterOrDigit(other.text().charAt(0)))) {
+					&& !(part instanceof Part.Other other && other.text().length() == 1
+							&& !Character.isLetterOrDigit(other.text().charAt(0)))) {
 				return Optional.empty();
 			}
 		}
@@ -39,6 +45,7 @@ final class BareSize {
 	}
 
 	private static boolean unknown(Part part) {
-		return part instanceof Part.Other other && other.text().length() >= SHORTEST_NAME && other.text().chars().allMatch(Character::isLetter);
+		return part instanceof Part.Other other && other.text().length() >= SHORTEST_NAME
+				&& other.text().chars().allMatch(Character::isLetter);
 	}
 }

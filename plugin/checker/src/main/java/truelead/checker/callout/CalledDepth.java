@@ -69,7 +69,8 @@ final class CalledDepth {
 			if (part instanceof Part.Thread || part instanceof Part.Word w && w.meaning().threading()) {
 				return !printOut;
 			}
-			if (part instanceof Part.Word w && (w.meaning().drills() || w.meaning() == Meaning.COUNTERBORE || w.meaning() == Meaning.POCKET)) {
+			if (part instanceof Part.Word w && (w.meaning().drills() || w.meaning() == Meaning.COUNTERBORE
+					|| w.meaning() == Meaning.POCKET)) {
 				return false;
 			}
 		}

@@ -11,18 +11,24 @@ final class CalledHole {
 	/** M8 20 DEEP, G1 16 DEEP, G1 1/4 X 22 DP: a depth right behind the thread; nobody says of a motion how deep it is. */
 	static boolean deep(PartRow row, int i, ThreadDraft draft) {
 		List<Part> parts = row.parts();
-		return i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Amount depth && depth.role() == Part.Role.DEPTH || draft.extent().isPresent() && row.is(i + 1, Meaning.DEPTH);
+		return i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Amount depth && depth.role() == Part.Role.DEPTH
+				|| draft.extent().isPresent() && row.is(i + 1, Meaning.DEPTH);
 	}
 
-	/** 8X M8-6H, DRILL 24 DEEP: a drawing's callout, with how its hole is made behind a comma; M8 X 20 DP / 28 DRILL, where the hole has its depth behind that of the thread. */
+	/**
+	 * 8X M8-6H, DRILL 24 DEEP: a drawing's callout, with how its hole is made behind a comma; M8 X 20 DP / 28 DRILL, where the hole has its
+	 * depth behind that of the thread.
+	 */
 	static boolean drilled(PartRow row, ToolDescription drill) {
 		List<Part> parts = row.parts();
 		for (int i = 0; i < parts.size() && parts.get(i).end() <= drill.start(); i++) {
 			if (parts.get(i) instanceof Part.Thread t) {
 				boolean called = t.count().isPresent() || !t.draft().spec().threadClass().isEmpty();
-				boolean deeper = deep(row, i, t.draft()) && drill.diameter().filter(size -> size.mm(t.draft().spec().unit()) <= t.draft().spec().diameter()).isEmpty();
+				boolean deeper = deep(row, i, t.draft())
+						&& drill.diameter().filter(size -> size.mm(t.draft().spec().unit()) <= t.draft().spec().diameter()).isEmpty();
 				if (called || deeper) {
-					return parts.subList(i, parts.size()).stream().anyMatch(p -> p.end() <= drill.start() && p instanceof Part.Other o && (o.text().equals(",") || deeper && o.text().equals("/")));
+					return parts.subList(i, parts.size()).stream().anyMatch(p -> p.end() <= drill.start() && p instanceof Part.Other o
+							&& (o.text().equals(",") || deeper && o.text().equals("/")));
 				}
 			}
 		}

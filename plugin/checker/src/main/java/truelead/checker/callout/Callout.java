@@ -14,8 +14,8 @@ import truelead.checker.thread.ThreadSpec;
  * @param end        the character after its last
  * @param assumed    what was not written and taken for granted, one sentence each: {@code coarse pitch 1.25 assumed}
  * @param depth      the depth called out, if any
- * @param ofTap      the depth is said where a tap is named (TAP M8 15 DEEP), and not of the full thread, nor as a drawing says it: it may be how deep the
- *                   tap is programmed (common practice, no source)
+ * @param ofTap      the depth is said where a tap is named (TAP M8 15 DEEP), and not of the full thread, nor as a drawing says it: it may
+ *                   be how deep the tap is programmed (common practice, no source)
  * @param holeEnd    through or blind, where the comment says so
  * @param wall       how thick the wall is that the hole goes through, where the comment says so
  * @param count      the number of holes, where the comment says so
@@ -30,8 +30,8 @@ public record Callout(ThreadSpec spec, int start, int end, List<String> assumed,
 	private static final double DEEPEST = 10;
 
 	/**
-	 * A length of the callout, mm. A bare number is in the program's unit, unless it is less than a pitch or more than 10 diameters there and neither in
-	 * the unit of the thread: .50 DEEP behind #10-32 in a metric program is half an inch (common practice, no source).
+	 * A length of the callout, mm. A bare number is in the program's unit, unless it is less than a pitch or more than 10 diameters there
+	 * and neither in the unit of the thread: .50 DEEP behind #10-32 in a metric program is half an inch (common practice, no source).
 	 */
 	public double mm(Dimension length, LengthUnit unitOfProgram) {
 		double there = length.mm(unitOfProgram);
@@ -40,8 +40,8 @@ public record Callout(ThreadSpec spec, int start, int end, List<String> assumed,
 	}
 
 	/**
-	 * The size of a tool for the thread, mm. A bare number is in the program's unit, unless the tool is wider than twice the thread there and not wider than
-	 * it in the unit of the thread: THREAD MILL 2.4 M3X0.5 in an inch program (common practice, no source).
+	 * The size of a tool for the thread, mm. A bare number is in the program's unit, unless the tool is wider than twice the thread there
+	 * and not wider than it in the unit of the thread: THREAD MILL 2.4 M3X0.5 in an inch program (common practice, no source).
 	 */
 	public double toolMm(Dimension size, LengthUnit unitOfProgram) {
 		double there = size.toolMm(unitOfProgram);
@@ -50,11 +50,12 @@ public record Callout(ThreadSpec spec, int start, int end, List<String> assumed,
 	}
 
 	/**
-	 * The depth called out, mm; empty where none is, or where it is a bare whole number that no hole is tapped to: 1/4-20 X 12 in an inch program.
+	 * The depth called out, mm; empty where none is, or where it is a bare whole number that no hole is tapped to: 1/4-20 X 12 in an inch
+	 * program.
 	 */
 	public Optional<Double> depthMm(LengthUnit unitOfProgram) {
-		return depth.filter(said -> said.unit().isPresent() || said.value() != Math.rint(said.value()) || mm(said, unitOfProgram) <= DEEPEST * spec.diameter())
-				.map(said -> mm(said, unitOfProgram));
+		return depth.filter(said -> said.unit().isPresent() || said.value() != Math.rint(said.value())
+				|| mm(said, unitOfProgram) <= DEEPEST * spec.diameter()).map(said -> mm(said, unitOfProgram));
 	}
 
 	/** Whether its pitch was not written but taken from the coarse series. */
@@ -64,7 +65,8 @@ public record Callout(ThreadSpec spec, int start, int end, List<String> assumed,
 
 	/** The same callout with a pitch, mm, that is said elsewhere. */
 	public Callout withPitch(double pitch) {
-		ThreadSpec pitched = new ThreadSpec(spec.system(), spec.series(), spec.size(), spec.diameter(), pitch, 0, spec.starts(), spec.hand(), spec.threadClass());
+		ThreadSpec pitched = new ThreadSpec(spec.system(), spec.series(), spec.size(), spec.diameter(), pitch, 0, spec.starts(),
+				spec.hand(), spec.threadClass());
 		return new Callout(pitched, start, end, List.of(), depth, ofTap, holeEnd, wall, count, wireInsert, certain);
 	}
 

@@ -26,10 +26,14 @@ final class CalloutJudge {
 		this.row = new PartRow(parts);
 		this.said = row.said();
 		this.threadWords = said.stream().anyMatch(meaning -> meaning.threading() || meaning == Meaning.TPI);
-		this.preparing = !tools.isEmpty() && tools.stream().noneMatch(t -> t.kind().threading()) && !depthOfEach() && !CalledHole.drilled(row, tools.get(0));
+		this.preparing = !tools.isEmpty() && tools.stream().noneMatch(t -> t.kind().threading()) && !depthOfEach()
+				&& !CalledHole.drilled(row, tools.get(0));
 	}
 
-	/** TALADRAR D5 PROF 20 Y ROSCAR M6 PROF 15: a depth of its own behind that of the hole, and a word of threads or FOR before it, ask for the thread too. */
+	/**
+	 * TALADRAR D5 PROF 20 Y ROSCAR M6 PROF 15: a depth of its own behind that of the hole, and a word of threads or FOR before it, ask for
+	 * the thread too.
+	 */
 	private boolean depthOfEach() {
 		int thread = OwnParts.first(parts);
 		boolean word = thread > 0 && (row.is(thread - 1, Meaning.THREAD) || row.is(thread - 1, Meaning.FOR));
@@ -45,7 +49,8 @@ final class CalloutJudge {
 		}
 		for (int i = 0; i < parts.size(); i++) {
 			if (parts.get(i) instanceof Part.Thread t && meant(i, t.draft()) && !Elsewhere.of(row, i)) {
-				callouts.add(new CalledThread(row, said).of(i, t, t.count().isPresent() || certain(t.draft(), chained(i)) && !doubtful(i, t.draft())));
+				callouts.add(new CalledThread(row, said)
+						.of(i, t, t.count().isPresent() || certain(t.draft(), chained(i)) && !doubtful(i, t.draft())));
 			}
 		}
 		return callouts;
@@ -56,7 +61,8 @@ final class CalloutJudge {
 		CalloutJudge judge = new CalloutJudge(parts, List.of());
 		List<Part> others = parts.stream().filter(p -> !(p instanceof Part.Thread)).toList();
 		// in M8x and 1/4 NPT NPT a letter or series is left over
-		boolean words = others.stream().allMatch(p -> p instanceof Part.Word w && w.text().length() > 1 && w.meaning() != Meaning.SERIES && w.meaning() != Meaning.OTHER_THREAD || p instanceof Part.Amount a && a.role() == Part.Role.DEPTH);
+		boolean words = others.stream().allMatch(p -> p instanceof Part.Word w && w.text().length() > 1 && w.meaning() != Meaning.SERIES
+				&& w.meaning() != Meaning.OTHER_THREAD || p instanceof Part.Amount a && a.role() == Part.Role.DEPTH);
 		if (parts.size() - others.size() != 1 || !words || text.isBlank()) {
 			return Optional.empty();
 		}
@@ -73,7 +79,8 @@ final class CalloutJudge {
 	private boolean meant(int i, ThreadDraft draft) {
 		boolean metric = draft.spec().system().metric();
 		// STUD M12X1.75 BOTH ENDS: the part itself
-		if (!threadWords && !has(Meaning.BOTH_ENDS) && (spokenOf(i, Meaning.SCREW) || row.is(i + 3, Meaning.SCREW) || has(Meaning.TORQUE) || has(Meaning.CLEARANCE))) {
+		if (!threadWords && !has(Meaning.BOTH_ENDS) && (spokenOf(i, Meaning.SCREW) || row.is(i + 3, Meaning.SCREW) || has(Meaning.TORQUE)
+				|| has(Meaning.CLEARANCE))) {
 			return false;
 		}
 		if (!threadWords && row.is(i - 1, Meaning.FOR) && !depthOfEach()) {
@@ -82,13 +89,16 @@ final class CalloutJudge {
 		if (tappedElsewhere()) {
 			return false;
 		}
-		if (foreign(i - 1) || foreign(i + 1) || !metric && row.is(i - 1, Meaning.DATE) && chained(i) || atAnotherTime(i) || !metric && glued(i, Meaning.MM)) {
+		if (foreign(i - 1) || foreign(i + 1) || !metric && row.is(i - 1, Meaning.DATE) && chained(i) || atAnotherTime(i)
+				|| !metric && glued(i, Meaning.MM)) {
 			return false;
 		}
-		if (!metric && !draft.named() && (chained(i) || !plainInch(i, draft) || !threadWords && !row.is(i + 1, Meaning.THROUGH) && (has(Meaning.STOCK) || has(Meaning.MATERIAL)))) {
+		if (!metric && !draft.named() && (chained(i) || !plainInch(i, draft) || !threadWords && !row.is(i + 1, Meaning.THROUGH)
+				&& (has(Meaning.STOCK) || has(Meaning.MATERIAL)))) {
 			return false;
 		}
-		if (draft.guessed() && !threadWords && !CalledHole.deep(row, i, draft) || draft.bare() && metric && said.contains(Meaning.FINE) && !CalledThread.finePitch(row, i)) {
+		if (draft.guessed() && !threadWords && !CalledHole.deep(row, i, draft) || draft.bare() && metric && said.contains(Meaning.FINE)
+				&& !CalledThread.finePitch(row, i)) {
 			return false;
 		}
 		if (range(i, draft) || !metric && !draft.named() && row.is(i + 1, Meaning.FLUTE)) {
@@ -105,7 +115,8 @@ final class CalloutJudge {
 
 	/** WAS M10, M8 LATER. */
 	private boolean atAnotherTime(int i) {
-		return row.is(i - 1, Meaning.APART) && parts.get(i - 1).end() - parts.get(i - 1).start() > 2 || row.is(i + 1, Meaning.APART) && i + 2 == parts.size();
+		return row.is(i - 1, Meaning.APART) && parts.get(i - 1).end() - parts.get(i - 1).start() > 2
+				|| row.is(i + 1, Meaning.APART) && i + 2 == parts.size();
 	}
 
 	/** COLLET 1/2-20MM: a size in another unit than the thread's. */
@@ -122,8 +133,8 @@ final class CalloutJudge {
 	private boolean range(int i, ThreadDraft draft) {
 		boolean other = parts.stream().anyMatch(p -> p instanceof Part.Thread t && t.draft() != draft);
 		boolean things = row.is(i - 1, Meaning.HOLE) && !(i > 1 && parts.get(i - 2) instanceof Part.Amount)
-				|| i > 0 && parts.get(i - 1) instanceof Part.Other o && o.text().length() > 1 && Character.isLetter(o.text().charAt(0)) && !AND.contains(TradeWords.fold(o.text()))
-				|| row.is(i - 1, Meaning.DATE);
+				|| i > 0 && parts.get(i - 1) instanceof Part.Other o && o.text().length() > 1 && Character.isLetter(o.text().charAt(0))
+				&& !AND.contains(TradeWords.fold(o.text())) || row.is(i - 1, Meaning.DATE);
 		return other && things && !draft.spec().system().metric() && !draft.named() && wholeNumber(draft)
 				&& !(row.is(i + 1, Meaning.TAP) && !(i + 2 < parts.size() && parts.get(i + 2) instanceof Part.Thread));
 	}
@@ -145,12 +156,14 @@ final class CalloutJudge {
 		ThreadSystem system = draft.spec().system();
 		if (system == ThreadSystem.R || system == ThreadSystem.BSW) {
 			// R5 may be a radius; R1/2-14 has its threads an inch
-			return !draft.bare() && draft.spec().size().contains("/") || threadWords && (draft.spec().size().contains("/") || row.beside(i, Meaning.TAP) || row.beside(i, Meaning.THREAD) || row.beside(i, Meaning.THREAD_MILL));
+			return !draft.bare() && draft.spec().size().contains("/") || threadWords && (draft.spec().size().contains("/")
+					|| row.beside(i, Meaning.TAP) || row.beside(i, Meaning.THREAD) || row.beside(i, Meaning.THREAD_MILL));
 		}
 		if (system == ThreadSystem.G) {
 			return threadWords || CalledHole.deep(row, i, draft) || draft.spec().size().contains("/") && !codeAt(i - 1) && !codeAt(i + 1);
 		}
-		return draft.standard() || threadWords && (!wholeNumber(draft) || row.beside(i, Meaning.TAP)) && draft.spec().diameter() <= LARGEST_ODD_SIZE;
+		return draft.standard() || threadWords && (!wholeNumber(draft) || row.beside(i, Meaning.TAP))
+				&& draft.spec().diameter() <= LARGEST_ODD_SIZE;
 	}
 
 	private boolean certain(ThreadDraft draft, boolean joined) {
@@ -168,13 +181,15 @@ final class CalloutJudge {
 
 	/** LOCATE ON M10 PEG: several words that are none of the trade, and none that is. */
 	private boolean inSentence() {
-		return parts.stream().filter(p -> p instanceof Part.Other o && o.text().length() >= SENTENCE_WORD && Character.isLetter(o.text().charAt(0))).count() > 1 && !has(Meaning.HOLE);
+		return parts.stream().filter(p -> p instanceof Part.Other o && o.text().length() >= SENTENCE_WORD
+				&& Character.isLetter(o.text().charAt(0))).count() > 1 && !has(Meaning.HOLE);
 	}
 
 	/** DATE 1/4-20, REV 10-24, MACHINE M12; TAP HOLES 1-12. */
 	private boolean doubtful(int i, ThreadDraft draft) {
 		boolean holes = wholeNumber(draft) && row.is(i - 1, Meaning.HOLE) && !(i > 1 && parts.get(i - 2) instanceof Part.Amount);
-		boolean number = !threadWords && (draft.spec().system().metric() ? draft.bare() && row.is(i - 1, Meaning.DATE) : spokenOf(i, Meaning.DATE));
+		boolean number = !threadWords && (draft.spec().system().metric() ? draft.bare() && row.is(i - 1, Meaning.DATE)
+				: spokenOf(i, Meaning.DATE));
 		// ACME 2 START: the number counts the starts
 		boolean starts = draft.bare() && wholeNumber(draft) && row.is(i + 1, Meaning.STARTS);
 		return starts || !draft.named() && (number || !draft.spec().system().metric() && holes);
@@ -196,8 +211,8 @@ final class CalloutJudge {
 	}
 
 	private static boolean joins(Part part) {
-		return part instanceof Part.Other o && (o.text().equals("-") || o.text().equals("/") || o.text().equals(".") || o.text().equals(":"))
-				|| part instanceof Part.Amount || part instanceof Part.Code;
+		return part instanceof Part.Other o && (o.text().equals("-") || o.text().equals("/") || o.text().equals(".")
+				|| o.text().equals(":")) || part instanceof Part.Amount || part instanceof Part.Code;
 	}
 
 	private boolean codeAt(int i) {

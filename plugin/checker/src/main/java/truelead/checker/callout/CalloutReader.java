@@ -37,7 +37,8 @@ public final class CalloutReader {
 		List<Part> parts = CommentParts.of(shortened(commentText));
 		List<ToolDescription> tools = new ToolWords(parts).read();
 		boolean tap = tools.stream().findFirst().filter(tool -> tool.kind().tap()).isPresent();
-		return new CommentReading(new CalloutJudge(parts, tools).callouts(), tools, HolderWords.read(parts, tap), WallWords.thickness(parts), WallWords.drillsThrough(parts, tools));
+		return new CommentReading(new CalloutJudge(parts, tools).callouts(), tools, HolderWords.read(parts, tap),
+				WallWords.thickness(parts), WallWords.drillsThrough(parts, tools));
 	}
 
 	/** A callout that stands alone, such as an argument of a command: M6, G1 and 10-24 can be nothing else there. Empty when it is none. */
@@ -55,7 +56,10 @@ public final class CalloutReader {
 		return BareSize.of(CommentParts.of(shortened(commentText)), true);
 	}
 
-	/** Whether a comment is a size with decimals and nothing else, {@code D3.3} or {@code Ø 8,5}: no more than that is said of many a drill where it is changed to. */
+	/**
+	 * Whether a comment is a size with decimals and nothing else, {@code D3.3} or {@code Ø 8,5}: no more than that is said of many a drill
+	 * where it is changed to.
+	 */
 	public static boolean sizeAlone(String commentText) {
 		return decimals(commentText) && bareSize(commentText).isPresent();
 	}

@@ -15,8 +15,9 @@ final class CalloutTokens extends CalloutLexer {
 
 	private static final Set<String> JAPANESE_TPI = Set.of("28", "19", "14", "11");
 	/** What a tool or a hole is in, and words before that: DRILL 5.0 IN SPINDLE, M4 X2 IN LINE have no inches. */
-	private static final Set<String> NO_INCHES = Set.of("SPINDLE", "POCKET", "TURRET", "STATION", "CHUCK", "MAGAZINE", "CAROUSEL", "LINE", "ROW", "FACE", "SIDE", "FLAT", "RIM", "HUB", "FLANGE", "BODY", "BOSS",
-			"BOTH", "EACH", "ONE", "THE", "THIS", "A", "EINER", "EINEM", "EINE", "DER", "DEM");
+	private static final Set<String> NO_INCHES = Set.of("SPINDLE", "POCKET", "TURRET", "STATION", "CHUCK", "MAGAZINE", "CAROUSEL", "LINE",
+			"ROW", "FACE", "SIDE", "FLAT", "RIM", "HUB", "FLANGE", "BODY", "BOSS", "BOTH", "EACH", "ONE", "THE", "THIS", "A", "EINER",
+			"EINEM", "EINE", "DER", "DEM");
 
 	private boolean inString;
 	private int numberEnd = -1;
@@ -59,7 +60,8 @@ final class CalloutTokens extends CalloutLexer {
 			}
 		}
 		if (token.getType() == NUMBER) {
-			if (token.getStartIndex() == wordEnd && token.getText().startsWith(".") && (DepthWords.cutShort(wordBefore) || wordBefore.equals("D") && abroad())) {
+			if (token.getStartIndex() == wordEnd && token.getText().startsWith(".")
+					&& (DepthWords.cutShort(wordBefore) || wordBefore.equals("D") && abroad())) {
 				token.setText(token.getText().substring(1));
 			}
 			numberEnd = token.getStopIndex() + 1;
@@ -88,7 +90,9 @@ final class CalloutTokens extends CalloutLexer {
 		return token.getStartIndex() == closing && closing > 0;
 	}
 
-	/** FORET D.5 has a D cut short where DRILL D.5 has half an inch: numbers without their nought are English (common practice, no source). */
+	/**
+	 * FORET D.5 has a D cut short where DRILL D.5 has half an inch: numbers without their nought are English (common practice, no source).
+	 */
 	private boolean abroad() {
 		String text = _input.getText(Interval.of(0, _input.size() - 1));
 		int start = 0;
@@ -174,7 +178,8 @@ final class CalloutTokens extends CalloutLexer {
 			int mixed = fraction(part);
 			end = mixed > part ? mixed : first;
 		}
-		if (end == at || Character.isLetterOrDigit(_input.LA(end)) || _input.LA(end) == '.' || _input.LA(end) == ',' || _input.LA(end) == '/') {
+		if (end == at || Character.isLetterOrDigit(_input.LA(end)) || _input.LA(end) == '.' || _input.LA(end) == ','
+				|| _input.LA(end) == '/') {
 			return false;
 		}
 		int dash = skipped(end);
@@ -219,7 +224,8 @@ final class CalloutTokens extends CalloutLexer {
 	}
 
 	private static int typeOf(String word) {
-		return TradeWords.words().meaning(word).map(TYPES::get).orElse(word.codePointCount(0, word.length()) == 1 ? CalloutParser.LETTER : WORD);
+		return TradeWords.words().meaning(word).map(TYPES::get).orElse(word.codePointCount(0, word.length()) == 1
+				? CalloutParser.LETTER : WORD);
 	}
 
 	private static Map<Meaning, Integer> types() {

@@ -11,7 +11,8 @@ final class CombinedCutter {
 		boolean sign = i < row.parts().size() && (row.joins(i) || row.parts().get(i) instanceof Part.Other o && o.text().equals("/"));
 		int at = sign ? i + 1 : i;
 		boolean tool = sign && at < mill && row.meaning(at).filter(meaning -> meaning.drills() || meaning == Meaning.CHAMFER).isPresent();
-		return at == mill || row.meaning(at).filter(meaning -> meaning == Meaning.THREAD || meaning == Meaning.THREAD_MILL).isPresent() || tool && leadsTo(row, at + 1, mill);
+		return at == mill || row.meaning(at).filter(meaning -> meaning == Meaning.THREAD || meaning == Meaning.THREAD_MILL).isPresent()
+				|| tool && leadsTo(row, at + 1, mill);
 	}
 
 	/** Whether a word for a groove says itself that it is a cutter: T-NUTENFRAESER. */

@@ -55,8 +55,9 @@ final class CommentParts {
 	/** DRL_6_8: in names a point may be written so, or two numbers stand there, and nobody knows which. */
 	private void parted() {
 		for (int i = 0; i + 1 < parts.size(); i++) {
-			if (parts.get(i) instanceof Part.Amount one && parts.get(i + 1) instanceof Part.Amount two && two.start() == one.end() + 1 && text.charAt(one.end()) == '_'
-					&& digit(one.end() - 1) && text.substring(one.start(), one.end()).indexOf('.') < 0 && two.end() - two.start() <= 2) {
+			if (parts.get(i) instanceof Part.Amount one && parts.get(i + 1) instanceof Part.Amount two && two.start() == one.end() + 1
+					&& text.charAt(one.end()) == '_' && digit(one.end() - 1) && text.substring(one.start(), one.end()).indexOf('.') < 0
+					&& two.end() - two.start() <= 2) {
 				parts.set(i, new Part.Other(text.substring(one.start(), one.end()), one.start(), one.end()));
 				parts.set(i + 1, new Part.Other(text.substring(two.start(), two.end()), two.start(), two.end()));
 			}
@@ -72,7 +73,8 @@ final class CommentParts {
 	}
 
 	private boolean behindMill() {
-		return !parts.isEmpty() && parts.get(parts.size() - 1) instanceof Part.Word w && (w.meaning() == Meaning.MILL || w.meaning() == Meaning.THREAD_MILL);
+		return !parts.isEmpty() && parts.get(parts.size() - 1) instanceof Part.Word w
+				&& (w.meaning() == Meaning.MILL || w.meaning() == Meaning.THREAD_MILL);
 	}
 
 	private void item(CalloutParser.ItemContext item) {
@@ -95,7 +97,8 @@ final class CommentParts {
 			parts.add(new Part.Angle(Math.toRadians(ParsedNumbers.value(item.angle().NUMBER().getSymbol())), start(item), end(item)));
 		} else if (item.code() != null && pitch(item.code())) {
 			add(item, new Dimension(ParsedNumbers.value(item.code().NUMBER().getSymbol()), Optional.empty()), Part.Role.PITCH);
-		} else if (item.code() != null && item.code().letter().TIMES() != null && !parts.isEmpty() && parts.get(parts.size() - 1) instanceof Part.Word w && w.meaning() == Meaning.BLIND) {
+		} else if (item.code() != null && item.code().letter().TIMES() != null && !parts.isEmpty()
+				&& parts.get(parts.size() - 1) instanceof Part.Word w && w.meaning() == Meaning.BLIND) {
 			// BLIND X .55
 			add(item, new Dimension(ParsedNumbers.value(item.code().NUMBER().getSymbol()), Optional.empty()), Part.Role.DEPTH);
 		} else if (item.code() != null && gauge(item.code()).isPresent()) {
@@ -112,22 +115,26 @@ final class CommentParts {
 
 	/** M8 X 12 DEEP 6 PLCS: the word ends the thread's own depth, and the number counts. */
 	private boolean deepBefore(CalloutParser.DeepContext deep) {
-		boolean wordFirst = deep.DEPTH() != null && deep.DEPTH().getSymbol() == deep.getStart() && deep.EQUALS() == null && deep.COLON() == null;
-		return wordFirst && !parts.isEmpty() && parts.get(parts.size() - 1) instanceof Part.Thread thread && thread.draft().extent().isPresent();
+		boolean wordFirst = deep.DEPTH() != null && deep.DEPTH().getSymbol() == deep.getStart() && deep.EQUALS() == null
+				&& deep.COLON() == null;
+		return wordFirst && !parts.isEmpty() && parts.get(parts.size() - 1) instanceof Part.Thread thread
+				&& thread.draft().extent().isPresent();
 	}
 
 	/** PITCH 1.0, P1.25: not P1000, which is a word of a block. */
 	private static boolean pitch(CalloutParser.CodeContext code) {
 		String number = code.NUMBER().getText();
 		boolean decimals = number.contains(".") || number.contains(",");
-		return code.letter().P() != null && (code.letter().getText().length() > 1 || decimals) && ParsedNumbers.value(code.NUMBER().getSymbol()) <= COARSEST;
+		return code.letter().P() != null && (code.letter().getText().length() > 1 || decimals)
+				&& ParsedNumbers.value(code.NUMBER().getSymbol()) <= COARSEST;
 	}
 
 	/** In H5 D5, and in the columns H5 | D5, the D is the number of an offset. */
 	private boolean offsetNumber(CalloutParser.DiameterContext diameter) {
 		boolean bareLetter = diameter.D() != null && diameter.EQUALS() == null && diameter.COLON() == null && diameter.unit() == null;
 		int last = parts.size() - 1;
-		boolean column = last > 0 && parts.get(last) instanceof Part.Other o && "|;,-".contains(o.text()) && parts.get(last - 1) instanceof Part.Code length && length.letter().equalsIgnoreCase("H");
+		boolean column = last > 0 && parts.get(last) instanceof Part.Other o && "|;,-".contains(o.text())
+				&& parts.get(last - 1) instanceof Part.Code length && length.letter().equalsIgnoreCase("H");
 		return bareLetter && last >= 0 && (column || parts.get(last) instanceof Part.Code before && !before.letter().equalsIgnoreCase("P"))
 				&& diameter.dimension().decimal != null && diameter.dimension().decimal.getText().chars().allMatch(Character::isDigit);
 	}
@@ -157,7 +164,8 @@ final class CommentParts {
 		// THREAD MILL 14.0 - M22X1.5: the cutter's diameter
 		boolean measured = apart && (m.NUMBER().getText().indexOf('.') >= 0 || behindMill());
 		if (measured) {
-			parts.add(new Part.Amount(new Dimension(count, Optional.empty()), Part.Role.PLAIN, offset(m.NUMBER().getSymbol().getStartIndex()), offset(m.NUMBER().getSymbol().getStopIndex() + 1)));
+			parts.add(new Part.Amount(new Dimension(count, Optional.empty()), Part.Role.PLAIN,
+					offset(m.NUMBER().getSymbol().getStartIndex()), offset(m.NUMBER().getSymbol().getStopIndex() + 1)));
 		}
 		boolean whole = count == Math.rint(count) && count >= 1 && count <= LONGEST_COUNT && !step && !measured;
 		OptionalInt number = whole ? OptionalInt.of((int) count) : OptionalInt.empty();
@@ -171,10 +179,12 @@ final class CommentParts {
 	}
 
 	private void thread(CalloutParser.ThreadContext t, OptionalInt count) {
-		if (t.inch() != null && t.inch().turns() != null && t.inch().TIMES() != null && t.inch().series() == null && t.inch().SERIES_LETTER() == null && ANGLES.contains(t.inch().turns().getText())) {
+		if (t.inch() != null && t.inch().turns() != null && t.inch().TIMES() != null && t.inch().series() == null
+				&& t.inch().SERIES_LETTER() == null && ANGLES.contains(t.inch().turns().getText())) {
 			// SPOT DRILL 1/2 X 90
 			add(t.inch().inchSize(), ParsedNumbers.length(t.inch().inchSize().dimension(), null), Part.Role.PLAIN);
-			parts.add(new Part.Angle(Math.toRadians(ParsedNumbers.value(t.inch().turns().NUMBER(0).getSymbol())), start(t.inch().turns()), end(t)));
+			parts.add(new Part.Angle(Math.toRadians(ParsedNumbers.value(t.inch().turns().NUMBER(0).getSymbol())),
+					start(t.inch().turns()), end(t)));
 			return;
 		}
 		if (t.inch() != null && t.inch().blankTurns != null && InchReading.of(t.inch()).isEmpty()) {
@@ -193,7 +203,8 @@ final class CommentParts {
 		if (t.inch() != null && numberedSize(t.inch())) {
 			// 5 - .201 DRILL
 			add(t.inch().inchSize(), ParsedNumbers.length(t.inch().inchSize().dimension(), null), Part.Role.PLAIN);
-			add(t.inch().turns(), new Dimension(ParsedNumbers.value(t.inch().turns().NUMBER(0).getSymbol()), Optional.empty()), Part.Role.PLAIN);
+			add(t.inch().turns(), new Dimension(ParsedNumbers.value(t.inch().turns().NUMBER(0).getSymbol()), Optional.empty()),
+					Part.Role.PLAIN);
 			return;
 		}
 		if (t.inch() != null && behindDrill() && sizeAndLength(t.inch())) {
@@ -202,32 +213,38 @@ final class CommentParts {
 			parts.add(new Part.Other(text.substring(end(t.inch().inchSize()), end(t)).strip(), end(t.inch().inchSize()), end(t)));
 			return;
 		}
-		add(t, t.metric() != null ? MetricReading.of(t.metric()) : t.perInch() != null ? MovementReading.of(t.perInch()) : InchReading.of(t.inch()), count);
+		add(t, t.metric() != null ? MetricReading.of(t.metric()) : t.perInch() != null ? MovementReading.of(t.perInch())
+				: InchReading.of(t.inch()), count);
 	}
 
 	/** A decimal and the name of a series that has no such size. */
 	private static boolean cutterOf(CalloutParser.InchContext inch) {
 		CalloutParser.DimensionContext size = inch.inchSize().dimension();
-		return inch.series() != null && inch.series().getStop() == inch.getStop() && inch.getStart() == inch.inchSize().getStart() && inch.inchSize().mark() == null
-				&& size.decimal != null && size.decimal.getText().indexOf('.') >= 0 && inch.turns() == null && inch.blankTurns == null && InchReading.of(inch).isEmpty();
+		return inch.series() != null && inch.series().getStop() == inch.getStop() && inch.getStart() == inch.inchSize().getStart()
+				&& inch.inchSize().mark() == null && size.decimal != null && size.decimal.getText().indexOf('.') >= 0
+				&& inch.turns() == null && inch.blankTurns == null && InchReading.of(inch).isEmpty();
 	}
 
 	/** A whole number, a dash apart, and a size that is no number of threads. */
 	private static boolean numberedSize(CalloutParser.InchContext inch) {
 		CalloutParser.TurnsContext turns = inch.turns();
-		boolean dash = turns != null && inch.DASH().size() == 1 && inch.series() == null && inch.SERIES_LETTER() == null && inch.extent() == null && turns.getStop() == inch.getStop();
+		boolean dash = turns != null && inch.DASH().size() == 1 && inch.series() == null && inch.SERIES_LETTER() == null
+				&& inch.extent() == null && turns.getStop() == inch.getStop();
 		return dash && turns.NUMBER(0).getText().indexOf('.') >= 0 && ParsedNumbers.value(turns.NUMBER(0).getSymbol()) < 2
-				&& inch.DASH(0).getSymbol().getStopIndex() + 1 < turns.getStart().getStartIndex() && inch.inchSize().getStop().getStopIndex() + 1 < inch.DASH(0).getSymbol().getStartIndex();
+				&& inch.DASH(0).getSymbol().getStopIndex() + 1 < turns.getStart().getStartIndex()
+				&& inch.inchSize().getStop().getStopIndex() + 1 < inch.DASH(0).getSymbol().getStartIndex();
 	}
 
 	private static boolean sizeAndLength(CalloutParser.InchContext inch) {
-		return inch.turns() != null && inch.TIMES() != null && inch.DASH().isEmpty() && inch.series() == null && inch.SERIES_LETTER() == null && InchReading.of(inch).filter(ThreadDraft::standard).isEmpty();
+		return inch.turns() != null && inch.TIMES() != null && inch.DASH().isEmpty() && inch.series() == null
+				&& inch.SERIES_LETTER() == null && InchReading.of(inch).filter(ThreadDraft::standard).isEmpty();
 	}
 
 	private void add(ParserRuleContext at, Optional<ThreadDraft> draft, OptionalInt count) {
 		if (draft.isPresent()) {
 			parts.add(new Part.Thread(draft.get(), count, start(at), end(at)));
-		} else if (at.getStart().getType() == CalloutParser.M || at.getStart().getType() == CalloutParser.SERIES_LETTER || at.getStart().getType() == CalloutParser.S) {
+		} else if (at.getStart().getType() == CalloutParser.M || at.getStart().getType() == CalloutParser.SERIES_LETTER
+				|| at.getStart().getType() == CalloutParser.S) {
 			parts.add(new Part.Code(at.getStart().getText(), start(at), end(at)));
 		} else {
 			parts.add(new Part.Other(text.substring(start(at), end(at)), start(at), end(at)));
@@ -246,7 +263,8 @@ final class CommentParts {
 		String name = gauge.letter() != null ? gauge.letter().getText() : ParsedNumbers.withoutPointOf(gauge.NUMBER().getText());
 		OptionalDouble drill = DrillSizes.gauge(gauge.letter() != null ? name : "#" + name);
 		if (drill.isPresent()) {
-			add(gauge, Dimension.of(drill.getAsDouble(), LengthUnit.INCH), gauge.letter() != null ? Part.Role.LETTER_GAUGE : Part.Role.GAUGE);
+			add(gauge, Dimension.of(drill.getAsDouble(), LengthUnit.INCH), gauge.letter() != null ? Part.Role.LETTER_GAUGE
+					: Part.Role.GAUGE);
 		} else {
 			parts.add(new Part.Other(text.substring(start(gauge), end(gauge)), start(gauge), end(gauge)));
 		}
@@ -254,8 +272,10 @@ final class CommentParts {
 
 	/** The drill of a letter, where the number behind it is its size. */
 	private static OptionalDouble gauge(CalloutParser.CodeContext code) {
-		OptionalDouble drill = code.letter().getText().length() == 1 && code.NUMBER().getText().startsWith(".") ? DrillSizes.gauge(code.letter().getText().toUpperCase(Locale.ROOT)) : OptionalDouble.empty();
-		return drill.isPresent() && Math.abs(drill.getAsDouble() - ParsedNumbers.value(code.NUMBER().getSymbol())) < SAME_SIZE ? drill : OptionalDouble.empty();
+		OptionalDouble drill = code.letter().getText().length() == 1 && code.NUMBER().getText().startsWith(".")
+				? DrillSizes.gauge(code.letter().getText().toUpperCase(Locale.ROOT)) : OptionalDouble.empty();
+		return drill.isPresent() && Math.abs(drill.getAsDouble() - ParsedNumbers.value(code.NUMBER().getSymbol())) < SAME_SIZE ? drill
+				: OptionalDouble.empty();
 	}
 
 	private void word(String word, Token first, Token last) {

@@ -59,12 +59,14 @@ final class CommentPhrases {
 	/** D&T 10-32, D/T M6: the letters of drill and tap, where T is no letter of a number. */
 	private static void drillAndTap(List<Token> seen) {
 		int last = seen.size() - 1;
-		if (last < 3 || !seen.get(last - 1).getText().equalsIgnoreCase("T") || seen.get(last - 1).getStopIndex() + 1 == seen.get(last).getStartIndex()) {
+		if (last < 3 || !seen.get(last - 1).getText().equalsIgnoreCase("T")
+				|| seen.get(last - 1).getStopIndex() + 1 == seen.get(last).getStartIndex()) {
 			return;
 		}
 		Token drill = seen.get(last - 3);
 		Token sign = seen.get(last - 2);
-		if (drill.getText().equalsIgnoreCase("D") && DRILL_AND_TAP.contains(sign.getText()) && drill.getStopIndex() + 1 == sign.getStartIndex() && sign.getStopIndex() + 1 == seen.get(last - 1).getStartIndex()) {
+		if (drill.getText().equalsIgnoreCase("D") && DRILL_AND_TAP.contains(sign.getText())
+				&& drill.getStopIndex() + 1 == sign.getStartIndex() && sign.getStopIndex() + 1 == seen.get(last - 1).getStartIndex()) {
 			name((WritableToken) drill, "DRILL");
 			name((WritableToken) seen.get(last - 1), "TAP");
 		}
@@ -73,7 +75,8 @@ final class CommentPhrases {
 	/** M8 LEFT SIDE: no hand of the thread. */
 	private static void side(List<Token> seen) {
 		Token before = seen.size() > 1 ? seen.get(seen.size() - 2) : seen.get(0);
-		if ((before.getType() == CalloutParser.LEFT || before.getType() == CalloutParser.RIGHT) && before.getText().length() > 2 && HandWords.site(seen.get(seen.size() - 1).getText())) {
+		if ((before.getType() == CalloutParser.LEFT || before.getType() == CalloutParser.RIGHT) && before.getText().length() > 2
+				&& HandWords.site(seen.get(seen.size() - 1).getText())) {
 			((WritableToken) before).setType(CalloutParser.TYPED);
 		}
 	}
@@ -92,14 +95,16 @@ final class CommentPhrases {
 		}
 		if (type == CalloutParser.NUMBER && before == CalloutParser.NUMBER) {
 			boolean mixed = i + 1 < tokens.size() && tokens.get(i + 1).getType() == CalloutParser.SLASH;
-			boolean letter = i > 1 && letter(tokens.get(i - 2)) && tokens.get(i - 2).getStopIndex() + 1 == tokens.get(i - 1).getStartIndex();
+			boolean letter = i > 1 && letter(tokens.get(i - 2)) && tokens.get(i - 2).getStopIndex()
+					+ 1 == tokens.get(i - 1).getStartIndex();
 			if (!letter && seriesAt(tokens, i + 1)) {
 				return false;
 			}
 			return !mixed || letter && !pipeSize(tokens, i);
 		}
-		return (type == CalloutParser.M || type == CalloutParser.MJ || type == CalloutParser.TR || type == CalloutParser.RD) && before != CalloutParser.TIMES && before != CalloutParser.DASH
-				&& before != CalloutParser.RPAREN && before != CalloutParser.LETTER_WORD;
+		return (type == CalloutParser.M || type == CalloutParser.MJ || type == CalloutParser.TR || type == CalloutParser.RD)
+				&& before != CalloutParser.TIMES && before != CalloutParser.DASH && before != CalloutParser.RPAREN
+				&& before != CalloutParser.LETTER_WORD;
 	}
 
 	/** In G1 3/4 the letter is the system's, as the fraction of a pipe's size tells. */
@@ -143,7 +148,10 @@ final class CommentPhrases {
 		while (from < phrase.size()) {
 			int to = phrase.size();
 			Optional<CalloutParser.ItemContext> item = item(phrase.subList(from, to));
-			while (to > from + 1 && (item.isEmpty() || letterBeforeFraction(phrase, from, to) || countOfSeries(phrase, from, to) || noLengths(phrase, from, to) || depthBehindDash(phrase, from, to) || depthOfTheNext(phrase, from, to) || fractionOfTheNext(phrase, from, to) || column && diameterOfTheNext(phrase, from, to) || drill && from == 0 && sizeBeforeDepth(phrase, to))) {
+			while (to > from + 1 && (item.isEmpty() || letterBeforeFraction(phrase, from, to) || countOfSeries(phrase, from, to)
+					|| noLengths(phrase, from, to) || depthBehindDash(phrase, from, to) || depthOfTheNext(phrase, from, to)
+					|| fractionOfTheNext(phrase, from, to) || column && diameterOfTheNext(phrase, from, to)
+					|| drill && from == 0 && sizeBeforeDepth(phrase, to))) {
 				to--;
 				item = item(phrase.subList(from, to));
 			}
@@ -155,8 +163,10 @@ final class CommentPhrases {
 
 	/** G 3/4 - 16 DEEP, DRILL 8.5 X 30 DEEP: what stands behind the dash is the depth, no threads an inch. */
 	private static boolean depthBehindDash(List<Token> phrase, int from, int to) {
-		boolean size = phrase.get(from).getType() == CalloutParser.NUMBER && to - 2 > from && phrase.get(to - 2).getType() == CalloutParser.TIMES;
-		boolean number = to - 2 > from && phrase.get(to - 1).getType() == CalloutParser.NUMBER && (size || phrase.get(to - 2).getType() == CalloutParser.DASH);
+		boolean size = phrase.get(from).getType() == CalloutParser.NUMBER && to - 2 > from
+				&& phrase.get(to - 2).getType() == CalloutParser.TIMES;
+		boolean number = to - 2 > from && phrase.get(to - 1).getType() == CalloutParser.NUMBER
+				&& (size || phrase.get(to - 2).getType() == CalloutParser.DASH);
 		int unit = to < phrase.size() && (phrase.get(to).getType() == CalloutParser.MM || phrase.get(to).getType() == CalloutParser.INCH
 				|| phrase.get(to).getType() == CalloutParser.INCH_MARK) ? to + 1 : to;
 		boolean deep = unit < phrase.size() && phrase.get(unit).getType() == CalloutParser.DEPTH;
@@ -166,47 +176,58 @@ final class CommentPhrases {
 	/** PORT A 1/4 NPT, D&T 1/4-20, PERCER A 8.5: a letter apart from the fraction is not its own, and A is a word of many languages. */
 	private static boolean letterBeforeFraction(List<Token> phrase, int from, int to) {
 		boolean fraction = to < phrase.size() && phrase.get(to).getType() == CalloutParser.SLASH;
-		return to == from + 2 && (fraction || phrase.get(from).getText().equalsIgnoreCase("A")) && phrase.get(from).getText().length() == 1 && Character.isLetter(phrase.get(from).getText().charAt(0))
-				&& phrase.get(from).getStopIndex() + 1 < phrase.get(from + 1).getStartIndex();
+		return to == from + 2 && (fraction || phrase.get(from).getText().equalsIgnoreCase("A")) && phrase.get(from).getText().length() == 1
+				&& Character.isLetter(phrase.get(from).getText().charAt(0)) && phrase.get(from).getStopIndex() + 1 < phrase.get(from
+						+ 1).getStartIndex();
 	}
 
 	/** 2-RC1/4: the number before a series with its size counts holes. */
 	private static boolean countOfSeries(List<Token> phrase, int from, int to) {
-		boolean number = to > from + 1 && from + 4 < phrase.size() && phrase.get(from).getType() == CalloutParser.NUMBER && phrase.get(from + 1).getType() == CalloutParser.DASH;
-		boolean series = number && (phrase.get(from + 2).getType() == CalloutParser.SERIES || phrase.get(from + 2).getType() == CalloutParser.SERIES_LETTER);
+		boolean number = to > from + 1 && from + 4 < phrase.size() && phrase.get(from).getType() == CalloutParser.NUMBER
+				&& phrase.get(from + 1).getType() == CalloutParser.DASH;
+		boolean series = number && (phrase.get(from + 2).getType() == CalloutParser.SERIES
+				|| phrase.get(from + 2).getType() == CalloutParser.SERIES_LETTER);
 		return series && phrase.get(from + 3).getType() == CalloutParser.NUMBER && phrase.get(from + 4).getType() == CalloutParser.SLASH;
 	}
 
-	/** M6-6H 12/16 has the lengths of thread and hole behind its class; else, and where the hole is no deeper, a stroke makes a fraction. */
+	/**
+	 * M6-6H 12/16 has the lengths of thread and hole behind its class; else, and where the hole is no deeper, a stroke makes a fraction.
+	 */
 	private static boolean noLengths(List<Token> phrase, int from, int to) {
 		boolean metric = phrase.get(from).getType() == CalloutParser.M || phrase.get(from).getType() == CalloutParser.MJ;
-		boolean stroke = metric && to > from + 4 && phrase.get(to - 1).getType() == CalloutParser.NUMBER && phrase.get(to - 2).getType() == CalloutParser.SLASH && phrase.get(to - 3).getType() == CalloutParser.NUMBER;
-		return stroke && phrase.get(to - 4).getType() != CalloutParser.TIMES && !(phrase.get(to - 4).getType() == CalloutParser.METRIC_CLASS && deeper(phrase.get(to - 3).getText(), phrase.get(to - 1).getText()));
+		boolean stroke = metric && to > from + 4 && phrase.get(to - 1).getType() == CalloutParser.NUMBER
+				&& phrase.get(to - 2).getType() == CalloutParser.SLASH && phrase.get(to - 3).getType() == CalloutParser.NUMBER;
+		return stroke && phrase.get(to - 4).getType() != CalloutParser.TIMES && !(phrase.get(to - 4).getType() == CalloutParser.METRIC_CLASS
+				&& deeper(phrase.get(to - 3).getText(), phrase.get(to - 1).getText()));
 	}
 
 	private static boolean deeper(String full, String hole) {
-		return full.length() < 4 && hole.length() < 4 && (full + hole).chars().allMatch(c -> c >= '0' && c <= '9') && Integer.parseInt(hole) > Integer.parseInt(full);
+		return full.length() < 4 && hole.length() < 4 && (full + hole).chars().allMatch(c -> c >= '0' && c <= '9')
+				&& Integer.parseInt(hole) > Integer.parseInt(full);
 	}
 
 	/** BOHRTIEFE 20 GEWINDETIEFE 15: a depth named by a noun is the number behind it, where one stands there. */
 	private static boolean depthOfTheNext(List<Token> phrase, int from, int to) {
-		boolean noun = to - 1 > from && phrase.get(to - 1).getType() == CalloutParser.DEPTH && DepthWords.noun(TradeWords.fold(phrase.get(to - 1).getText()));
-		return noun && to < phrase.size() && (phrase.get(to).getType() == CalloutParser.NUMBER || phrase.get(to).getType() == CalloutParser.EQUALS);
+		boolean noun = to - 1 > from && phrase.get(to - 1).getType() == CalloutParser.DEPTH
+				&& DepthWords.noun(TradeWords.fold(phrase.get(to - 1).getText()));
+		return noun && to < phrase.size() && (phrase.get(to).getType() == CalloutParser.NUMBER
+				|| phrase.get(to).getType() == CalloutParser.EQUALS);
 	}
 
 	/** DRILL .2130 - 1/4-28: a dash between blanks parts a size from the thread behind it, whose fraction is not cut in two. */
 	private static boolean fractionOfTheNext(List<Token> phrase, int from, int to) {
-		boolean cut = to - 2 > from && to < phrase.size() && phrase.get(to - 1).getType() == CalloutParser.NUMBER && phrase.get(to).getType() == CalloutParser.SLASH;
-		return cut && phrase.get(to - 2).getType() == CalloutParser.DASH && phrase.get(to - 3).getStopIndex() + 1 < phrase.get(to - 2).getStartIndex()
-				&& phrase.get(to - 2).getStopIndex() + 1 < phrase.get(to - 1).getStartIndex();
+		boolean cut = to - 2 > from && to < phrase.size() && phrase.get(to - 1).getType() == CalloutParser.NUMBER
+				&& phrase.get(to).getType() == CalloutParser.SLASH;
+		return cut && phrase.get(to - 2).getType() == CalloutParser.DASH && phrase.get(to - 3).getStopIndex()
+				+ 1 < phrase.get(to - 2).getStartIndex() && phrase.get(to - 2).getStopIndex() + 1 < phrase.get(to - 1).getStartIndex();
 	}
 
 	/** LEN. - 1 DIA. - 6.8: the first number is that of the length, and the diameter the one behind its sign. */
 	private static boolean diameterOfTheNext(List<Token> phrase, int from, int to) {
 		int mark = phrase.get(to - 1).getType() == CalloutParser.DOT ? to - 2 : to - 1;
 		int sign = to < phrase.size() && phrase.get(to).getType() == CalloutParser.DOT ? to + 1 : to;
-		return mark > from && phrase.get(mark).getType() == CalloutParser.DIA && sign + 1 < phrase.size() && phrase.get(sign + 1).getType() == CalloutParser.NUMBER
-				&& switch (phrase.get(sign).getType()) {
+		return mark > from && phrase.get(mark).getType() == CalloutParser.DIA && sign + 1 < phrase.size()
+				&& phrase.get(sign + 1).getType() == CalloutParser.NUMBER && switch (phrase.get(sign).getType()) {
 					case CalloutParser.DASH, CalloutParser.EQUALS, CalloutParser.COLON -> true;
 					default -> false;
 				};
@@ -214,7 +235,8 @@ final class CommentPhrases {
 
 	/** DRILL 5.0 DEEP 20: the first number is the drill's size. */
 	private static boolean sizeBeforeDepth(List<Token> phrase, int to) {
-		return to == 2 && phrase.get(1).getType() == CalloutParser.DEPTH && phrase.size() > 2 && phrase.get(2).getType() == CalloutParser.NUMBER;
+		return to == 2 && phrase.get(1).getType() == CalloutParser.DEPTH && phrase.size() > 2
+				&& phrase.get(2).getType() == CalloutParser.NUMBER;
 	}
 
 	private static Optional<CalloutParser.ItemContext> item(List<Token> tokens) {

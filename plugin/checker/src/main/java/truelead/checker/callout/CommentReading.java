@@ -13,7 +13,8 @@ import truelead.checker.thread.HolderKind;
  * @param thickness how thick the part is that it speaks of, where it says so
  * @param drillsThrough whether it names a drill and says that its holes go through
  */
-public record CommentReading(List<Callout> callouts, List<ToolDescription> tools, Optional<HolderKind> holder, Optional<Dimension> thickness, boolean drillsThrough) {
+public record CommentReading(List<Callout> callouts, List<ToolDescription> tools, Optional<HolderKind> holder,
+		Optional<Dimension> thickness, boolean drillsThrough) {
 
 	public CommentReading {
 		callouts = List.copyOf(callouts);

@@ -2,12 +2,16 @@ package truelead.checker.callout;
 
 import java.util.Set;
 
-/** Words for the teeth of a thread mill, one or several in a row: SINGLE POINT, EINZAHN, MONODENT; COMB, MEHRZAHN, PEIGNE. Case and accents do not count (common practice, no source). */
+/**
+ * Words for the teeth of a thread mill, one or several in a row: SINGLE POINT, EINZAHN, MONODENT; COMB, MEHRZAHN, PEIGNE. Case and accents
+ * do not count (common practice, no source).
+ */
 public final class CutterTeeth {
 
-	private static final Set<String> ONE = Set.of("SINGLE", "SGL", "EINZAHN", "EINZAHNIG", "EINZAEHNIG", "EINZAHNFRASER", "EINZAHNFRAESER", "MONODENT", "MONODENTE", "MONODIENTE");
-	private static final Set<String> SEVERAL = Set.of("COMB", "MULTI", "MULTIFORM", "MULTITOOTH", "MEHRZAHN", "MEHRZAHNIG", "MEHRZAEHNIG", "MEHRRILLIG", "MEHRREIHIG", "KAMM", "PEIGNE", "PETTINE", "PEINE", "MULTIDENT",
-			"MULTIDENTE");
+	private static final Set<String> ONE = Set.of("SINGLE", "SGL", "EINZAHN", "EINZAHNIG", "EINZAEHNIG", "EINZAHNFRASER", "EINZAHNFRAESER",
+			"MONODENT", "MONODENTE", "MONODIENTE");
+	private static final Set<String> SEVERAL = Set.of("COMB", "MULTI", "MULTIFORM", "MULTITOOTH", "MEHRZAHN", "MEHRZAHNIG", "MEHRZAEHNIG",
+			"MEHRRILLIG", "MEHRREIHIG", "KAMM", "PEIGNE", "PETTINE", "PEINE", "MULTIDENT", "MULTIDENTE");
 	private static final Set<String> TOOTH = Set.of("TOOTH", "ZAHN", "DENT", "DENTE", "DIENTE", "ROW", "REIHE", "FILA", "RANG");
 	private static final Set<String> ROWS = Set.of("ROWS", "REIHEN", "FILAS", "RANGS");
 	private static final Set<String> A_SINGLE = Set.of("1", "ONE", "EIN", "UNE", "UN", "UNO");

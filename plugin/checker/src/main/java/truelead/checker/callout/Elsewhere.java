@@ -3,7 +3,10 @@ package truelead.checker.callout;
 import java.util.List;
 import java.util.Set;
 
-/** Whether a comment says of a tool or a thread that it is not made here: TAP BY HAND, REAMER IN OP20, TAPPED HOLES ON OTHER SIDE, DO NOT TAP. */
+/**
+ * Whether a comment says of a tool or a thread that it is not made here: TAP BY HAND, REAMER IN OP20, TAPPED HOLES ON OTHER SIDE, DO NOT
+ * TAP.
+ */
 final class Elsewhere {
 
 	private static final Set<String> SETTINGS = Set.of("OP", "OPER", "OPERATION", "NEXT", "ANOTHER", "SECOND", "SETUP");
@@ -15,12 +18,14 @@ final class Elsewhere {
 
 	/** Whether it says so of the part at i. */
 	static boolean of(PartRow row, int i) {
-		return row.is(i - 1, Meaning.NOT) || row.is(i - 2, Meaning.NOT) || row.is(i + 1, Meaning.INCH) && other(row.parts(), i + 2, SETTINGS) || behind(row, i, Meaning.ELSEWHERE) || sizeless(row.parts()) && behind(row, i, Meaning.OTHER_SIDE);
+		return row.is(i - 1, Meaning.NOT) || row.is(i - 2, Meaning.NOT) || row.is(i + 1, Meaning.INCH) && other(row.parts(), i + 2,
+				SETTINGS) || behind(row, i, Meaning.ELSEWHERE) || sizeless(row.parts()) && behind(row, i, Meaning.OTHER_SIDE);
 	}
 
 	/** Whether a part behind TAPPED says that it is done at another place or time. */
 	static boolean behindTapped(Part part) {
-		return part instanceof Part.Other o && NOT_HERE.contains(TradeWords.fold(o.text())) || part instanceof Part.Word w && (w.meaning() == Meaning.APART || w.text().equals("IN"));
+		return part instanceof Part.Other o && NOT_HERE.contains(TradeWords.fold(o.text()))
+				|| part instanceof Part.Word w && (w.meaning() == Meaning.APART || w.text().equals("IN"));
 	}
 
 	private static boolean other(List<Part> parts, int i, Set<String> words) {
@@ -49,6 +54,7 @@ final class Elsewhere {
 
 	/** TAP M8 HOLES ON BACK SIDE may well be the tool that works there. */
 	private static boolean sizeless(List<Part> parts) {
-		return parts.stream().noneMatch(part -> part instanceof Part.Thread || part instanceof Part.Amount amount && amount.role() != Part.Role.DEPTH);
+		return parts.stream().noneMatch(part -> part instanceof Part.Thread || part instanceof Part.Amount amount
+				&& amount.role() != Part.Role.DEPTH);
 	}
 }

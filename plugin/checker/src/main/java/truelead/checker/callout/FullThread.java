@@ -4,12 +4,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** The depth of a thread said with a word between: PROF. ROSCA 15, DEPTH OF THREAD 15, 15 MIN FULL THREAD, 15 MIN DEEP (common practice, no source). */
+/**
+ * The depth of a thread said with a word between: PROF. ROSCA 15, DEPTH OF THREAD 15, 15 MIN FULL THREAD, 15 MIN DEEP (common practice, no
+ * source).
+ */
 final class FullThread {
 	private static final Set<String> SMALL = Set.of("OF", "DE", "DI", "DU", "DEL", ".", "=", ":");
 	private static final Set<String> AT_LEAST = Set.of("MIN", "MINIMUM");
 
-	private static final Set<String> OF_THE_THREAD = Set.of("MIN", "MINIMUM", "MIND", "FULL", "USABLE", "USEFUL", "EFFECTIVE", "NUTZBAR", "UTILE", "UTIL");
+	private static final Set<String> OF_THE_THREAD = Set.of("MIN", "MINIMUM", "MIND", "FULL", "USABLE", "USEFUL", "EFFECTIVE", "NUTZBAR",
+			"UTILE", "UTIL");
 
 	private final PartRow row;
 	private final List<Part> parts;
@@ -76,6 +80,7 @@ final class FullThread {
 	}
 
 	private Optional<Dimension> amount(int i) {
-		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN ? Optional.of(a.dimension()) : Optional.empty();
+		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN
+				? Optional.of(a.dimension()) : Optional.empty();
 	}
 }

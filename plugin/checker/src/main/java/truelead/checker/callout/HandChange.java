@@ -10,10 +10,12 @@ import truelead.checker.thread.Remembered;
 public final class HandChange {
 
 	/** Words that say of a tool when or how often, or that something is done to it. */
-	private static final Set<Meaning> OTHERWISE = Set.of(Meaning.APART, Meaning.RATE, Meaning.VERB, Meaning.SUPPLY, Meaning.NOT, Meaning.ELSEWHERE, Meaning.OTHER_SIDE, Meaning.TAPPED);
+	private static final Set<Meaning> OTHERWISE = Set.of(Meaning.APART, Meaning.RATE, Meaning.VERB, Meaning.SUPPLY, Meaning.NOT,
+			Meaning.ELSEWHERE, Meaning.OTHER_SIDE, Meaning.TAPPED);
 
 	private static final class Loaded {
-		static final Set<String> WORDS = DataFile.rows(HandChange.class, "hand-change-words.csv").stream().flatMap(row -> row.words("words").stream()).collect(Collectors.toUnmodifiableSet());
+		static final Set<String> WORDS = DataFile.rows(HandChange.class, "hand-change-words.csv").stream()
+				.flatMap(row -> row.words("words").stream()).collect(Collectors.toUnmodifiableSet());
 	}
 
 	/** Read once, however often the stop is passed. */
@@ -43,10 +45,12 @@ public final class HandChange {
 			return false;
 		}
 		boolean put = parts.stream().anyMatch(HandChange::put);
-		return put || alone && parts.stream().noneMatch(part -> part instanceof Part.Other other && other.text().length() > 1 && Character.isLetter(other.text().charAt(0)));
+		return put || alone && parts.stream().noneMatch(part -> part instanceof Part.Other other && other.text().length() > 1
+				&& Character.isLetter(other.text().charAt(0)));
 	}
 
 	private static boolean put(Part part) {
-		return part instanceof Part.Other other && Loaded.WORDS.contains(TradeWords.fold(other.text())) || part instanceof Part.Word word && Loaded.WORDS.contains(word.text());
+		return part instanceof Part.Other other && Loaded.WORDS.contains(TradeWords.fold(other.text())) || part instanceof Part.Word word
+				&& Loaded.WORDS.contains(word.text());
 	}
 }

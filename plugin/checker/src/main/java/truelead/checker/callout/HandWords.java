@@ -6,11 +6,15 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import truelead.checker.thread.Hand;
 
-/** Tells whether a comment speaks of a left-hand or right-hand tool: LH TAP, LEFT HAND, M8 LINKS, but not LEFT SIDE nor FLANSCH LINKS 4X M8. */
+/**
+ * Tells whether a comment speaks of a left-hand or right-hand tool: LH TAP, LEFT HAND, M8 LINKS, but not LEFT SIDE nor FLANSCH LINKS 4X M8.
+ */
 final class HandWords {
 	/** Common practice, no source. */
-	private static final Set<String> SITES = Set.of("SIDE", "END", "FACE", "EDGE", "HALF", "CORNER", "ROW", "COLUMN", "HOLE", "HOLES", "PART", "PARTS", "PLATE", "FLANGE", "VISE", "VICE", "FIXTURE", "JAW", "STATION", "PALLET",
-			"TOP", "BOTTOM", "UPPER", "LOWER", "FRONT", "REAR", "SEITE", "TEIL", "OBEN", "UNTEN", "VORN", "VORNE", "HINTEN", "AUSSEN", "INNEN", "FLANSCH", "HAUT", "BAS", "ARRIBA", "ABAJO", "ALTO", "BASSO");
+	private static final Set<String> SITES = Set.of("SIDE", "END", "FACE", "EDGE", "HALF", "CORNER", "ROW", "COLUMN", "HOLE", "HOLES",
+			"PART", "PARTS", "PLATE", "FLANGE", "VISE", "VICE", "FIXTURE", "JAW", "STATION", "PALLET", "TOP", "BOTTOM", "UPPER", "LOWER",
+			"FRONT", "REAR", "SEITE", "TEIL", "OBEN", "UNTEN", "VORN", "VORNE", "HINTEN", "AUSSEN", "INNEN", "FLANSCH", "HAUT", "BAS",
+			"ARRIBA", "ABAJO", "ALTO", "BASSO");
 
 	private final List<Part> parts;
 
@@ -33,7 +37,8 @@ final class HandWords {
 
 	/** Beside a word of threads: M8 LINKS, M10 A GAUCHE; LEFT SIDE is none. */
 	private boolean meant(int i, Part.Word word) {
-		boolean ofHandsAlone = word.text().length() == 2 || word.text().length() == 3 && word.text().charAt(1) == ' ' || word.text().contains(".") || word.text().endsWith("GEWINDE");
+		boolean ofHandsAlone = word.text().length() == 2 || word.text().length() == 3 && word.text().charAt(1) == ' '
+				|| word.text().contains(".") || word.text().endsWith("GEWINDE");
 		if (ofHandsAlone || is(i + 1, Meaning.HAND) || dash(i + 1) && speaksOfThread(i + 2)) {
 			return true;
 		}
@@ -42,13 +47,14 @@ final class HandWords {
 	}
 
 	/**
-	 * Where something is: M8 LEFT SIDE, M8 LINKS OBEN, TAP LEFT HOLES; FLANSCH LINKS M8, where no tool is named that may be HSS LINKS; LEFT 4X M8,
-	 * for nobody counts between a hand and its thread (common practice, no source).
+	 * Where something is: M8 LEFT SIDE, M8 LINKS OBEN, TAP LEFT HOLES; FLANSCH LINKS M8, where no tool is named that may be HSS LINKS; LEFT
+	 * 4X M8, for nobody counts between a hand and its thread (common practice, no source).
 	 */
 	private boolean side(int i) {
 		boolean counted = i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Thread t && t.count().isPresent();
 		boolean tool = parts.stream().anyMatch(p -> p instanceof Part.Word w && w.meaning().threading());
-		return counted || i + 1 < parts.size() && site(text(parts.get(i + 1))) || !tool && i > 0 && parts.get(i - 1) instanceof Part.Other o && o.text().length() > 2 && o.text().codePoints().allMatch(Character::isLetter);
+		return counted || i + 1 < parts.size() && site(text(parts.get(i + 1))) || !tool && i > 0 && parts.get(i - 1) instanceof Part.Other o
+				&& o.text().length() > 2 && o.text().codePoints().allMatch(Character::isLetter);
 	}
 
 	/** Whether a word is a place on a part or a machine, of which there is a left one. */
@@ -58,7 +64,8 @@ final class HandWords {
 
 	/** THREAD MILL M8 LEFT HAND CUTTING. */
 	private boolean ofTheCutter(int at) {
-		return CutterHand.meant(parts.stream().skip(at + 1).map(HandWords::text).iterator()) && IntStream.range(0, parts.size()).anyMatch(i -> is(i, Meaning.THREAD_MILL) || is(i, Meaning.MILL));
+		return CutterHand.meant(parts.stream().skip(at + 1).map(HandWords::text).iterator())
+				&& IntStream.range(0, parts.size()).anyMatch(i -> is(i, Meaning.THREAD_MILL) || is(i, Meaning.MILL));
 	}
 
 	private static String text(Part part) {

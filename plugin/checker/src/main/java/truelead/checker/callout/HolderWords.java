@@ -25,13 +25,15 @@ final class HolderWords {
 		if (says(parts, Meaning.SYNCHRO) && holder) {
 			return Optional.of(HolderKind.SYNCHRO);
 		}
-		boolean floats = says(parts, Meaning.TENSION) && says(parts, Meaning.COMPRESSION) || says(parts, Meaning.TENSION_COMPRESSION) && holder || says(parts, Meaning.FLOATING) && (tap || holder || glued(parts));
+		boolean floats = says(parts, Meaning.TENSION) && says(parts, Meaning.COMPRESSION) || says(parts, Meaning.TENSION_COMPRESSION)
+				&& holder || says(parts, Meaning.FLOATING) && (tap || holder || glued(parts));
 		return floats ? Optional.of(HolderKind.FLOATING) : Optional.empty();
 	}
 
 	/** AUSGLEICHSFUTTER: floating and holder in one word. */
 	private static boolean glued(List<Part> parts) {
-		return parts.stream().anyMatch(part -> part instanceof Part.Word word && word.meaning() == Meaning.FLOATING && TradeWords.fold(word.text()).endsWith(HOLDER_IN_WORD));
+		return parts.stream().anyMatch(part -> part instanceof Part.Word word && word.meaning() == Meaning.FLOATING
+				&& TradeWords.fold(word.text()).endsWith(HOLDER_IN_WORD));
 	}
 
 	private static boolean says(List<Part> parts, Meaning meaning) {

@@ -45,12 +45,14 @@ final class InchReading {
 			return metric();
 		}
 		boolean blank = inch.blankTurns != null;
-		OptionalDouble tpi = blank ? OptionalDouble.of(ParsedNumbers.value(inch.blankTurns)) : inch.turns() == null ? OptionalDouble.empty() : OptionalDouble.of(turns());
+		OptionalDouble tpi = blank ? OptionalDouble.of(ParsedNumbers.value(inch.blankTurns)) : inch.turns() == null ? OptionalDouble.empty()
+				: OptionalDouble.of(turns());
 		if (tpi.isPresent() && !(tpi.getAsDouble() >= 2 && tpi.getAsDouble() <= MOST_TPI)) {
 			return Optional.empty();
 		}
 		Optional<ThreadSpec> spec = switch (series) {
-			case "NPT", "PIPE", "NPTF", "ANPT", "PTF", "NPSM", "NPSC", "NPSF", "NPS", "G", "BSPP", "PF", "GAS", "GAZ", "BSP", "BSPT", "PT", "RC", "RP", "PS", "R" -> pipe(series, tpi);
+			case "NPT", "PIPE", "NPTF", "ANPT", "PTF", "NPSM", "NPSC", "NPSF", "NPS", "G", "BSPP", "PF", "GAS", "GAZ", "BSP", "BSPT", "PT",
+					"RC", "RP", "PS", "R" -> pipe(series, tpi);
 			case "BSW", "W", "WW", "WHITWORTH", "WHIT", "WHITW", "BSF" -> whitworth(series, tpi);
 			case "ACME", "STUBACME", "ACMESTUB", "BUTT", "BUTTRESS", "BA", "PG", "UNM" -> other(series, tpi);
 			default -> unified(series, tpi);
@@ -60,16 +62,20 @@ final class InchReading {
 		}
 		ThreadMarks marks = ThreadMarks.of(inch.tail(), false);
 		boolean pipe = WORDS_OF_OTHER_THINGS.contains(series) || POINTS.contains(series) && wholeNumber();
-		boolean named = inch.series() != null && !pipe || inch.british() != null || marks.said() || hasMark() || series.equals("G") && (tpi.isPresent() || inInches());
-		return spec.map(this::withPipeClass).map(s -> new ThreadDraft(marks.onto(s), List.copyOf(assumed), ThreadMarks.extent(inch.extent(), inch.after()), tpi.isEmpty(), named,
-				ThreadTable.standard().isStandard(s) && (!s.series().equals("UNS") || inch.series() != null),
-				pipe || gluedToWhole() || series.isEmpty() && s.system() == ThreadSystem.NPT, counted && inch.inchSize().dimension().DASH() == null ? OptionalInt.of((int) whole()) : OptionalInt.empty()));
+		boolean named = inch.series() != null && !pipe || inch.british() != null || marks.said() || hasMark()
+				|| series.equals("G") && (tpi.isPresent() || inInches());
+		return spec.map(this::withPipeClass)
+				.map(s -> new ThreadDraft(marks.onto(s), List.copyOf(assumed), ThreadMarks.extent(inch.extent(), inch.after()),
+						tpi.isEmpty(), named, ThreadTable.standard().isStandard(s) && (!s.series().equals("UNS") || inch.series() != null),
+						pipe || gluedToWhole() || series.isEmpty() && s.system() == ThreadSystem.NPT,
+						counted && inch.inchSize().dimension().DASH() == null ? OptionalInt.of((int) whole()) : OptionalInt.empty()));
 	}
 
 	/** 1/4 20 UNC is the thread that has so many threads an inch in that series, and no other: 3 8 UNC may be three of #8. */
 	private boolean standsFor(ThreadSpec spec, double tpi) {
 		boolean pipe = spec.series().isEmpty();
-		return Math.abs(spec.tpi() - tpi) < 1e-9 && assumed.isEmpty() && (pipe ? fraction() : spec.series().equals("UNS") ? inch.series() != null && inch.inchSize().dimension().SLASH() != null : ThreadTable.standard().isStandard(spec));
+		return Math.abs(spec.tpi() - tpi) < 1e-9 && assumed.isEmpty() && (pipe ? fraction() : spec.series().equals("UNS")
+				? inch.series() != null && inch.inchSize().dimension().SLASH() != null : ThreadTable.standard().isStandard(spec));
 	}
 
 	/** G 1/2 A: the class of an external thread, ISO 228-1. */
@@ -96,7 +102,8 @@ final class InchReading {
 	/** G1 1/4 may be a code of a block and something else. */
 	private boolean gluedToWhole() {
 		CalloutParser.DimensionContext size = inch.inchSize().dimension();
-		return inch.SERIES_LETTER() != null && size.whole != null && size.DASH() == null && size.whole.getStartIndex() == inch.SERIES_LETTER().getSymbol().getStopIndex() + 1
+		return inch.SERIES_LETTER() != null && size.whole != null && size.DASH() == null
+				&& size.whole.getStartIndex() == inch.SERIES_LETTER().getSymbol().getStopIndex() + 1
 				&& inch.SERIES_LETTER().getText().length() == 1;
 	}
 
@@ -119,13 +126,14 @@ final class InchReading {
 			return Optional.empty();
 		}
 		ThreadSpec spec = ThreadMarks.of(inch.tail(), false).onto(metricSpec(turns()));
-		return Optional.of(new ThreadDraft(spec, List.of("taken as metric, though no M stands before it"), ThreadMarks.extent(inch.extent(), inch.after()), false,
-				false, true, true, OptionalInt.empty()));
+		return Optional.of(new ThreadDraft(spec, List.of("taken as metric, though no M stands before it"),
+				ThreadMarks.extent(inch.extent(), inch.after()), false, false, true, true, OptionalInt.empty()));
 	}
 
 	/** G 1 ZOLL, G1": no code has a unit; in G1 IN the code stands in prose. */
 	private boolean inInches() {
-		return inch.inchSize().INCH_MARK() != null || inch.inchSize().INCH() != null && !inch.inchSize().INCH().getText().equalsIgnoreCase("IN");
+		return inch.inchSize().INCH_MARK() != null || inch.inchSize().INCH() != null
+				&& !inch.inchSize().INCH().getText().equalsIgnoreCase("IN");
 	}
 
 	private boolean wholeNumber() {
@@ -153,7 +161,8 @@ final class InchReading {
 		switch (series) {
 			case "BSP", "GAS", "GAZ" -> assumed.add(series + " taken as parallel, G of ISO 228-1");
 			case "NPS" -> assumed.add("NPS taken as NPSC, the straight thread of couplings");
-			case "PT", "PS" -> assumed.add(series + " of JIS B 0203 is " + (series.equals("PT") ? "Rc" : "Rp") + " of ISO 7-1 (from memory)");
+			case "PT", "PS" -> assumed.add(series + " of JIS B 0203 is " + (series.equals("PT") ? "Rc" : "Rp")
+					+ " of ISO 7-1 (from memory)");
 			case "ANPT", "PTF", "NPSF" -> assumed.add(series + " taken with the basic sizes of " + system + " (from memory)");
 			default -> { }
 		}
@@ -192,8 +201,10 @@ final class InchReading {
 		Optional<ThreadSpec> table = ThreadTable.standard().threads(system).stream()
 				.filter(t -> miniature ? Math.abs(t.diameter() - value()) < 1e-6 : t.size().equals(name))
 				.filter(t -> tpi.isEmpty() ? system != ThreadSystem.BUTTRESS : t.tpi() == tpi.getAsDouble()).findFirst();
-		boolean odd = table.isEmpty() && inches && tpi.isPresent() && value() >= 0.25 && value() <= LARGEST && tpi.getAsDouble() <= 20 && tpi.getAsDouble() * value() >= 3;
-		return odd ? Optional.of(ThreadSpec.other(system, name, value() * LengthUnit.INCH.mm(), LengthUnit.INCH.mm() / tpi.getAsDouble(), tpi.getAsDouble())) : table;
+		boolean odd = table.isEmpty() && inches && tpi.isPresent() && value() >= 0.25 && value() <= LARGEST && tpi.getAsDouble() <= 20
+				&& tpi.getAsDouble() * value() >= 3;
+		return odd ? Optional.of(ThreadSpec.other(system, name, value() * LengthUnit.INCH.mm(), LengthUnit.INCH.mm() / tpi.getAsDouble(),
+				tpi.getAsDouble())) : table;
 	}
 
 	private Optional<ThreadSpec> whitworth(String series, OptionalDouble tpi) {
@@ -222,7 +233,8 @@ final class InchReading {
 				return other;
 			}
 		}
-		if (!wanted.isEmpty() && !wanted.equals("UNS") && tpi.isPresent() && ThreadTable.standard().unifiedSeries(value(), tpi.getAsDouble()).filter(s -> !s.equals("UNS")).isEmpty()) {
+		if (!wanted.isEmpty() && !wanted.equals("UNS") && tpi.isPresent()
+				&& ThreadTable.standard().unifiedSeries(value(), tpi.getAsDouble()).filter(s -> !s.equals("UNS")).isEmpty()) {
 			Optional<ThreadSpec> counted = withoutWhole(tpi.getAsDouble()).filter(s -> s.series().equals(wanted));
 			if (counted.isPresent()) {
 				return counted;
@@ -247,7 +259,8 @@ final class InchReading {
 	/** 4 1/4-20: no thread of 4-1/4 in, but four holes of 1/4-20; nobody counts one hole, 1-7/16-32 is one and seven sixteenths. */
 	private Optional<ThreadSpec> withoutWhole(double tpi) {
 		double part = value() - whole();
-		counted = whole() > 0 && !(whole() == 1 && gluedDash()) && ThreadTable.standard().unifiedSeries(part, tpi).filter(s -> !s.equals("UNS")).isPresent();
+		counted = whole() > 0 && !(whole() == 1 && gluedDash())
+				&& ThreadTable.standard().unifiedSeries(part, tpi).filter(s -> !s.equals("UNS")).isPresent();
 		return counted ? Optional.of(ThreadSpec.unified(part, tpi)) : Optional.empty();
 	}
 
@@ -256,9 +269,13 @@ final class InchReading {
 		return size.DASH() != null && size.whole.getStopIndex() + 2 == size.numerator.getStartIndex();
 	}
 
-	/** 1/8-27 is in no series of Unified threads, but in NPT; 1/2-14 and 3/8-18 are special there and common here (common practice, no source). */
+	/**
+	 * 1/8-27 is in no series of Unified threads, but in NPT; 1/2-14 and 3/8-18 are special there and common here (common practice, no
+	 * source).
+	 */
 	private Optional<ThreadSpec> pipeNumbers(double tpi) {
-		Optional<ThreadSpec> npt = ThreadTable.standard().pipeThread(ThreadSystem.NPT, InchSize.fraction(value())).filter(s -> s.tpi() == tpi);
+		Optional<ThreadSpec> npt = ThreadTable.standard().pipeThread(ThreadSystem.NPT, InchSize.fraction(value()))
+				.filter(s -> s.tpi() == tpi);
 		npt.ifPresent(s -> assumed.add("taken as NPT, for no common Unified series has it"));
 		return npt;
 	}

@@ -42,23 +42,27 @@ final class MetricReading {
 		ThreadMarks marks = ThreadMarks.of(m.tail(), Character.isLowerCase(m.getStart().getText().charAt(0)));
 		CalloutParser.MetricPitchContext p = m.metricPitch();
 		if (p != null && p.each != null) {
-			return multiStart(mj, size, ParsedNumbers.value(p.lead), ParsedNumbers.value(p.each)).map(s -> draft(m, marks, s, List.of(), false));
+			return multiStart(mj, size, ParsedNumbers.value(p.lead), ParsedNumbers.value(p.each))
+					.map(s -> draft(m, marks, s, List.of(), false));
 		}
 		if (p != null && plausible(size, ParsedNumbers.value(p.pitch)) && !counts(m, size, ParsedNumbers.value(p.pitch))) {
 			return Optional.of(draft(m, marks, thread(mj, size, ParsedNumbers.value(p.pitch)), List.of(), false));
 		}
-		if (p != null && p.P() != null && p.pitch.getText().startsWith(".") && plausible(size, Double.parseDouble(p.pitch.getText().substring(1)))) {
+		if (p != null && p.P() != null && p.pitch.getText().startsWith(".")
+				&& plausible(size, Double.parseDouble(p.pitch.getText().substring(1)))) {
 			// MASCHIO M8 P.1
 			return Optional.of(draft(m, marks, thread(mj, size, Double.parseDouble(p.pitch.getText().substring(1))), List.of(), false));
 		}
 		if (p != null && p.TIMES() != null && inHundredths(size, ParsedNumbers.value(p.pitch))) {
 			double pitch = ParsedNumbers.value(p.pitch) / 100;
-			return Optional.of(draft(m, marks, thread(mj, size, pitch), List.of("pitch taken in hundredths, " + Decimals.plain(pitch, 2)), false));
+			return Optional.of(draft(m, marks, thread(mj, size, pitch), List.of("pitch taken in hundredths, " + Decimals.plain(pitch, 2)),
+					false));
 		}
 		Optional<ThreadSpec> inProse = pitchBeforeIn(m, mj, size);
 		if (inProse.isPresent()) {
 			ThreadDraft read = draft(m, marks, inProse.get(), List.of(), false);
-			return Optional.of(new ThreadDraft(read.spec(), read.assumed(), Optional.empty(), false, read.named(), true, false, OptionalInt.empty()));
+			return Optional.of(new ThreadDraft(read.spec(), read.assumed(), Optional.empty(), false, read.named(), true, false,
+					OptionalInt.empty()));
 		}
 		if (p != null && p.DASH() != null && ParsedNumbers.value(p.pitch) >= PART_NUMBER) {
 			return Optional.empty();
@@ -69,20 +73,26 @@ final class MetricReading {
 		}
 		String assumed = "coarse pitch " + Decimals.plain(coarse.getAsDouble(), 4) + " assumed";
 		ThreadDraft bare = draft(m, marks, thread(mj, size, coarse.getAsDouble()), List.of(assumed), true);
-		boolean times = p != null && p.pitch != null && (p.TIMES() != null || p.DASH() != null && ParsedNumbers.value(p.pitch) <= DEEPEST * size);
+		boolean times = p != null && p.pitch != null
+				&& (p.TIMES() != null || p.DASH() != null && ParsedNumbers.value(p.pitch) <= DEEPEST * size);
 		return Optional.of(times ? withExtent(bare, p.pitch, p.MM() != null, m.bore() == null) : bare);
 	}
 
-	/** M20 X4: apart from the size, whole, and far coarser than the coarse series, it counts holes; M20X4 and M10 X 2 may be slips for a pitch. */
+	/**
+	 * M20 X4: apart from the size, whole, and far coarser than the coarse series, it counts holes; M20X4 and M10 X 2 may be slips for a
+	 * pitch.
+	 */
 	private static boolean counts(CalloutParser.MetricContext m, double size, double number) {
-		boolean apart = m.metricPitch().TIMES() != null && m.metricPitch().MM() == null && m.size.getStopIndex() + 1 < m.metricPitch().getStart().getStartIndex();
+		boolean apart = m.metricPitch().TIMES() != null && m.metricPitch().MM() == null
+				&& m.size.getStopIndex() + 1 < m.metricPitch().getStart().getStartIndex();
 		double coarse = ThreadTable.standard().coarsePitch(size).orElse(Double.NaN);
 		return apart && number >= 2 && number == Math.rint(number) && number > MUCH_COARSER * coarse;
 	}
 
 	/** M8X100, M20X150: French shops write the pitch in hundredths (common practice, no source); no thread is that deep. */
 	private static boolean inHundredths(double size, double number) {
-		return number > DEEPEST * size && number == Math.rint(number) && plausible(size, number / 100) && ThreadTable.standard().isStandard(ThreadSpec.metric(size, number / 100));
+		return number > DEEPEST * size && number == Math.rint(number) && plausible(size, number / 100)
+				&& ThreadTable.standard().isStandard(ThreadSpec.metric(size, number / 100));
 	}
 
 	/** M16x2 IN A PLATE: the word IN behind a pitch of the series is a word of the sentence, not the unit of a depth. */
@@ -94,14 +104,20 @@ final class MetricReading {
 		return Optional.of(thread(mj, size, pitch)).filter(spec -> plausible(size, pitch) && ThreadTable.standard().isStandard(spec));
 	}
 
-	/** M6X12, M6 - 12 DEEP: no pitch of a 6 mm thread, so its depth, or in prose a screw's length; never a screw's where the drill is named too (M6X12/5X16). */
+	/**
+	 * M6X12, M6 - 12 DEEP: no pitch of a 6 mm thread, so its depth, or in prose a screw's length; never a screw's where the drill is named
+	 * too (M6X12/5X16).
+	 */
 	private static ThreadDraft withExtent(ThreadDraft draft, Token number, boolean mm, boolean doubtful) {
 		Dimension extent = new Dimension(ParsedNumbers.value(number), mm ? Optional.of(LengthUnit.MM) : Optional.empty());
-		return new ThreadDraft(draft.spec(), draft.assumed(), Optional.of(extent), doubtful, draft.named(), draft.standard(), false, OptionalInt.empty());
+		return new ThreadDraft(draft.spec(), draft.assumed(), Optional.of(extent), doubtful, draft.named(), draft.standard(), false,
+				OptionalInt.empty());
 	}
 
-	private static ThreadDraft draft(CalloutParser.MetricContext m, ThreadMarks marks, ThreadSpec spec, List<String> assumed, boolean bare) {
-		Optional<Dimension> extent = m.lengths() == null ? ThreadMarks.extent(m.extent(), m.after()) : Optional.of(Dimension.of(ParsedNumbers.value(m.lengths().NUMBER(0).getSymbol()), LengthUnit.MM));
+	private static ThreadDraft draft(CalloutParser.MetricContext m, ThreadMarks marks, ThreadSpec spec, List<String> assumed,
+			boolean bare) {
+		Optional<Dimension> extent = m.lengths() == null ? ThreadMarks.extent(m.extent(), m.after())
+				: Optional.of(Dimension.of(ParsedNumbers.value(m.lengths().NUMBER(0).getSymbol()), LengthUnit.MM));
 		return new ThreadDraft(marks.onto(spec), assumed, extent, bare, marks.said() || m.MJ() != null,
 				ThreadTable.standard().isStandard(spec), false, OptionalInt.empty());
 	}

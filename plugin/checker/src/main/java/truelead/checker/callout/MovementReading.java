@@ -20,7 +20,10 @@ final class MovementReading {
 	private MovementReading() {
 	}
 
-	/** Tr20x4, Tr20x8P4, S36x6, S0.8, M0.8x0.2; empty where no pitch is said that such a thread has. A lone S is also the word of the spindle, so it is guessed. */
+	/**
+	 * Tr20x4, Tr20x8P4, S36x6, S0.8, M0.8x0.2; empty where no pitch is said that such a thread has. A lone S is also the word of the
+	 * spindle, so it is guessed.
+	 */
 	static Optional<ThreadDraft> of(CalloutParser.MetricContext m, double size) {
 		CalloutParser.MetricPitchContext p = m.metricPitch();
 		Optional<ThreadSpec> spec = p == null ? miniature(m, size) : movement(m, size, p);
@@ -47,7 +50,8 @@ final class MovementReading {
 
 	private static Optional<ThreadSpec> miniature(CalloutParser.MetricContext m, double size) {
 		return m.TR() != null || m.size.getText().chars().allMatch(Character::isDigit) ? Optional.empty()
-				: ThreadTable.standard().threads(ThreadSystem.MINIATURE).stream().filter(t -> Math.abs(t.diameter() - size) < 1e-6).findFirst();
+				: ThreadTable.standard().threads(ThreadSystem.MINIATURE).stream().filter(t -> Math.abs(t.diameter() - size)
+						< 1e-6).findFirst();
 	}
 
 	private static Optional<ThreadSpec> movement(CalloutParser.MetricContext m, double size, CalloutParser.MetricPitchContext p) {

@@ -10,7 +10,10 @@ final class OwnParts {
 	private OwnParts() {
 	}
 
-	/** What is said of a thread: all between the last sign of a list before it and the last one before the next thread; without signs all up to the next thread. */
+	/**
+	 * What is said of a thread: all between the last sign of a list before it and the last one before the next thread; without signs all up
+	 * to the next thread.
+	 */
 	static List<Part> of(List<Part> parts, int thread) {
 		int next = thread + 1;
 		while (next < parts.size() && !(parts.get(next) instanceof Part.Thread)) {

@@ -42,7 +42,8 @@ record PartRow(List<Part> parts) {
 	Set<Meaning> said() {
 		Set<Meaning> said = EnumSet.noneOf(Meaning.class);
 		for (int i = 0; i < parts.size(); i++) {
-			if (parts.get(i) instanceof Part.Word w && !(w.text().equals("THR") && (is(i + 1, Meaning.MILL) || CalledDepth.follows(parts, i)))) {
+			if (parts.get(i) instanceof Part.Word w
+					&& !(w.text().equals("THR") && (is(i + 1, Meaning.MILL) || CalledDepth.follows(parts, i)))) {
 				said.add(w.meaning());
 			}
 		}

@@ -15,7 +15,8 @@ public final class PartTurned {
 	private static final Remembered<String, Boolean> SAID = new Remembered<>(1000, PartTurned::read);
 
 	private static final class Loaded {
-		static final List<List<String>> PHRASES = DataFile.rows(PartTurned.class, "part-words.csv").stream().map(row -> row.words("words").stream().map(TradeWords::fold).toList()).toList();
+		static final List<List<String>> PHRASES = DataFile.rows(PartTurned.class, "part-words.csv").stream()
+				.map(row -> row.words("words").stream().map(TradeWords::fold).toList()).toList();
 	}
 
 	private PartTurned() {

@@ -29,7 +29,8 @@ final class Phrases {
 			for (Phrase phrase : Loaded.BY_FIRST.getOrDefault(text(parts, i), List.of())) {
 				int end = end(parts, i, phrase);
 				if (end > 0 && !(phrase.meaning() == Meaning.TAP && bores(parts, end - 1))) {
-					Part.Word word = new Part.Word(phrase.meaning(), String.join(" ", phrase.words()), parts.get(i).start(), parts.get(end - 1).end());
+					Part.Word word = new Part.Word(phrase.meaning(), String.join(" ", phrase.words()), parts.get(i).start(),
+							parts.get(end - 1).end());
 					parts.subList(i, end).clear();
 					parts.add(i, word);
 					break;
@@ -41,7 +42,8 @@ final class Phrases {
 	/** GEWINDE BOHREN 6.8: a number of its own, and the word for any drill, say that the hole is drilled. */
 	private static boolean bores(List<Part> parts, int last) {
 		return parts.get(last) instanceof Part.Word w && w.meaning() == Meaning.DRILL
-				&& parts.stream().anyMatch(part -> part instanceof Part.Amount a && (a.role() == Part.Role.PLAIN || a.role() == Part.Role.DIAMETER));
+				&& parts.stream().anyMatch(part -> part instanceof Part.Amount a
+						&& (a.role() == Part.Role.PLAIN || a.role() == Part.Role.DIAMETER));
 	}
 
 	/** The part behind a phrase that begins at i; 0 where another one stands there. */
@@ -50,7 +52,8 @@ final class Phrases {
 		for (int word = 1; word < phrase.words().size(); word++) {
 			char wanted = phrase.signs().charAt(word);
 			Optional<Character> sign = sign(parts, at);
-			boolean right = wanted == '+' ? sign.isEmpty() || ANY_SIGN.indexOf(sign.get()) >= 0 : sign.filter(s -> s == wanted || wanted == '\'' && s == '’').isPresent();
+			boolean right = wanted == '+' ? sign.isEmpty() || ANY_SIGN.indexOf(sign.get()) >= 0
+					: sign.filter(s -> s == wanted || wanted == '\'' && s == '’').isPresent();
 			at += sign.isPresent() ? 1 : 0;
 			if (!right || !phrase.words().get(word).equals(text(parts, at))) {
 				return 0;
@@ -61,7 +64,8 @@ final class Phrases {
 	}
 
 	private static Optional<Character> sign(List<Part> parts, int i) {
-		return i < parts.size() && parts.get(i) instanceof Part.Other o && o.text().length() == 1 && !Character.isLetterOrDigit(o.text().charAt(0)) ? Optional.of(o.text().charAt(0)) : Optional.empty();
+		return i < parts.size() && parts.get(i) instanceof Part.Other o && o.text().length() == 1 && !Character.isLetterOrDigit(o.text()
+				.charAt(0)) ? Optional.of(o.text().charAt(0)) : Optional.empty();
 	}
 
 	private static String text(List<Part> parts, int i) {
@@ -83,7 +87,8 @@ final class Phrases {
 					start = i + 1;
 				}
 			}
-			phrases.computeIfAbsent(words.get(0), first -> new ArrayList<>()).add(new Phrase(Meaning.valueOf(row.get("meaning")), List.copyOf(words), signs.toString()));
+			phrases.computeIfAbsent(words.get(0), first -> new ArrayList<>())
+					.add(new Phrase(Meaning.valueOf(row.get("meaning")), List.copyOf(words), signs.toString()));
 		}
 		return phrases;
 	}

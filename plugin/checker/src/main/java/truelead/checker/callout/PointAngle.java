@@ -35,10 +35,14 @@ final class PointAngle {
 
 	/** DRILL D40.5 WITH INSERTS: not the inserts that a tapped hole is for. */
 	private boolean withInserts() {
-		return drillsAlone && row.has(Meaning.INSERT) && !row.has(Meaning.FOR) && parts.stream().noneMatch(p -> p instanceof Part.Thread || p instanceof Part.Word w && w.meaning().threading());
+		return drillsAlone && row.has(Meaning.INSERT) && !row.has(Meaning.FOR) && parts.stream().noneMatch(p -> p instanceof Part.Thread
+				|| p instanceof Part.Word w && w.meaning().threading());
 	}
 
-	/** COUNTERSINK 90, NC SPOT DRILL 120: the number of a tool for edges that is one of their angles, without a unit (common practice, no source). */
+	/**
+	 * COUNTERSINK 90, NC SPOT DRILL 120: the number of a tool for edges that is one of their angles, without a unit (common practice, no
+	 * source).
+	 */
 	static boolean is(ToolKind kind, Dimension size) {
 		return edges(kind) && size.unit().isEmpty() && BARE_ANGLES.contains(size.value());
 	}
@@ -49,7 +53,8 @@ final class PointAngle {
 
 	/** SPOT DRILL 90 D10: of two numbers the one that is no diameter but an angle, radians. */
 	OptionalDouble besides(ToolKind kind, Dimension size) {
-		return !edges(kind) ? OptionalDouble.empty() : parts.stream().filter(p -> p instanceof Part.Amount a && a.role() == Part.Role.PLAIN && !a.dimension().equals(size) && a.dimension().unit().isEmpty()
-				&& BARE_ANGLES.contains(a.dimension().value())).mapToDouble(p -> Math.toRadians(((Part.Amount) p).dimension().value())).findFirst();
+		return !edges(kind) ? OptionalDouble.empty() : parts.stream().filter(p -> p instanceof Part.Amount a && a.role() == Part.Role.PLAIN
+				&& !a.dimension().equals(size) && a.dimension().unit().isEmpty() && BARE_ANGLES.contains(a.dimension().value()))
+				.mapToDouble(p -> Math.toRadians(((Part.Amount) p).dimension().value())).findFirst();
 	}
 }

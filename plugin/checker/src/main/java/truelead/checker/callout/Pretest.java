@@ -7,7 +7,10 @@ final class Pretest {
 	private Pretest() {
 	}
 
-	/** A word of the trade that names a tool, a thread or a thickness, or a number behind the letters of a system, or two numbers with a dash or slash, or a size behind a tool's number. */
+	/**
+	 * A word of the trade that names a tool, a thread or a thickness, or a number behind the letters of a system, or two numbers with a
+	 * dash or slash, or a size behind a tool's number.
+	 */
 	static boolean passes(String text) {
 		int i = 0;
 		int length = text.length();
@@ -43,7 +46,8 @@ final class Pretest {
 
 	/** T2 .2130: a tool's number, and a size with decimals. */
 	private static boolean listsSize(String text) {
-		boolean tool = text.length() > 2 && (text.charAt(0) == 'T' || text.charAt(0) == 't') && text.charAt(1) >= '0' && text.charAt(1) <= '9';
+		boolean tool = text.length() > 2 && (text.charAt(0) == 'T' || text.charAt(0) == 't') && text.charAt(1) >= '0'
+				&& text.charAt(1) <= '9';
 		return tool && (text.indexOf('.') > 1 || text.indexOf(',') > 1);
 	}
 
@@ -58,7 +62,8 @@ final class Pretest {
 			behind++;
 		}
 		boolean digit = at < text.length() && text.charAt(at) >= '1' && text.charAt(at) <= '9';
-		return digit && behind < text.length() && (text.charAt(behind) == '"' || Character.isLetter(text.charAt(behind)) && inches(text, behind));
+		return digit && behind < text.length()
+				&& (text.charAt(behind) == '"' || Character.isLetter(text.charAt(behind)) && inches(text, behind));
 	}
 
 	private static boolean inches(String text, int from) {
@@ -89,7 +94,9 @@ final class Pretest {
 		Optional<Meaning> meaning = known.isEmpty() && word.length() > 2 && (word.endsWith("M") || word.endsWith("m"))
 				? TradeWords.words().meaning(word.substring(0, word.length() - 1)) : known;
 		return meaning.isPresent() && switch (meaning.get()) {
-			case TOOL, HOLDER, SYNCHRO, REVERSING, SELF, COMPRESSION, TIMES, P, D, MM, INCH, LEFT, RIGHT, HAND, DEPTH, FOR, SERIES_LETTER, NO, DEG, STARTS, INSERT, CUTTER, DATE, STOCK, APART, SUPPLY, RATE, VERB, ELSEWHERE, OTHER_SIDE, NOT, SILENT, PLACES, POCKET, OTHER_THREAD -> false;
+			case TOOL, HOLDER, SYNCHRO, REVERSING, SELF, COMPRESSION, TIMES, P, D, MM, INCH, LEFT, RIGHT, HAND, DEPTH, FOR, SERIES_LETTER,
+					NO, DEG, STARTS, INSERT, CUTTER, DATE, STOCK, APART, SUPPLY, RATE, VERB, ELSEWHERE, OTHER_SIDE, NOT, SILENT, PLACES,
+					POCKET, OTHER_THREAD -> false;
 			default -> true;
 		};
 	}

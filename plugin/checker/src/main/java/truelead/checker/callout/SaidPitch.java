@@ -29,17 +29,20 @@ final class SaidPitch {
 	/** Whether an amount is a pitch: {@code PITCH 1.0}, {@code P=1.0}, {@code 1.0 PITCH}. */
 	boolean at(int i) {
 		Part.Amount amount = (Part.Amount) row.parts().get(i);
-		return amount.role() == Part.Role.PITCH || amount.role() == Part.Role.PLAIN && (row.is(i + 1, Meaning.P) || row.is(before(i), Meaning.P));
+		return amount.role() == Part.Role.PITCH || amount.role() == Part.Role.PLAIN && (row.is(i + 1, Meaning.P)
+				|| row.is(before(i), Meaning.P));
 	}
 
 	private boolean turns(int i) {
-		return ((Part.Amount) row.parts().get(i)).dimension().unit().isEmpty() && (row.is(i + 1, Meaning.TPI) || row.is(before(i), Meaning.TPI));
+		return ((Part.Amount) row.parts().get(i)).dimension().unit().isEmpty()
+				&& (row.is(i + 1, Meaning.TPI) || row.is(before(i), Meaning.TPI));
 	}
 
 	/** The part before an amount, without the sign between them. */
 	private int before(int i) {
 		int before = i - 1;
-		while (before > 0 && row.parts().get(before) instanceof Part.Other o && (o.text().equals("=") || o.text().equals(":") || o.text().equals("."))) {
+		while (before > 0 && row.parts().get(before) instanceof Part.Other o && (o.text().equals("=") || o.text().equals(":")
+				|| o.text().equals("."))) {
 			before--;
 		}
 		return before;

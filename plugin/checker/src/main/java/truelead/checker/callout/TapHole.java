@@ -17,7 +17,8 @@ final class TapHole {
 	/** Whether the word of a tap at a place speaks of such a hole. */
 	static boolean drilled(List<Part> parts, int at) {
 		boolean hole = at + 1 < parts.size() && parts.get(at + 1) instanceof Part.Word word && word.meaning() == Meaning.HOLE;
-		Optional<ThreadSpec> thread = hole ? parts.stream().filter(Part.Thread.class::isInstance).map(part -> ((Part.Thread) part).draft().spec()).findFirst() : Optional.empty();
+		Optional<ThreadSpec> thread = hole ? parts.stream().filter(Part.Thread.class::isInstance).map(part -> ((Part.Thread) part).draft()
+				.spec()).findFirst() : Optional.empty();
 		return thread.filter(spec -> parts.stream().anyMatch(part -> part instanceof Part.Amount size && core(size, spec))).isPresent();
 	}
 

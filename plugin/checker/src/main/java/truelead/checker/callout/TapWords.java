@@ -11,7 +11,8 @@ import truelead.checker.thread.TapStyle;
 final class TapWords {
 
 	/** The phrases that name a tool which drills and taps. */
-	private static final Set<String> WITH_DRILL = Set.of("COMBI DRILL TAP", "COMBO DRILL TAP", "COMBINED DRILL TAP", "BOHR GEWINDEBOHRER", "KOMBI GEWINDEBOHRER");
+	private static final Set<String> WITH_DRILL = Set.of("COMBI DRILL TAP", "COMBO DRILL TAP", "COMBINED DRILL TAP", "BOHR GEWINDEBOHRER",
+			"KOMBI GEWINDEBOHRER");
 
 	private final PartRow row;
 	private final List<Part> parts;
@@ -66,19 +67,22 @@ final class TapWords {
 	/** FORM? NO - CUT TAP, NOT FORM, NO FORM TAP. */
 	private boolean denied(int i) {
 		int behind = i + 1;
-		while (behind < parts.size() && parts.get(behind) instanceof Part.Other sign && (sign.text().equals("?") || sign.text().equals(":"))) {
+		while (behind < parts.size() && parts.get(behind) instanceof Part.Other sign
+				&& (sign.text().equals("?") || sign.text().equals(":"))) {
 			behind++;
 		}
 		return behind > i + 1 && no(behind) || no(i - 1);
 	}
 
 	private boolean no(int i) {
-		return row.meaning(i).filter(m -> m == Meaning.NOT || m == Meaning.NO && ((Part.Word) parts.get(i)).text().equals("NO")).isPresent();
+		return row.meaning(i).filter(m -> m == Meaning.NOT || m == Meaning.NO && ((Part.Word) parts.get(i)).text().equals("NO"))
+				.isPresent();
 	}
 
 	private boolean leadForm(int i) {
 		// in FORM C 2.5 THREADS the letter has its number
-		String text = i >= parts.size() ? "" : parts.get(i) instanceof Part.Code c ? c.letter() : parts.get(i) instanceof Part.Other o ? o.text() : parts.get(i) instanceof Part.Word w ? w.text() : "";
+		String text = i >= parts.size() ? "" : parts.get(i) instanceof Part.Code c ? c.letter() : parts.get(i) instanceof Part.Other o
+				? o.text() : parts.get(i) instanceof Part.Word w ? w.text() : "";
 		return text.length() == 1 && "ABCDE".contains(text.toUpperCase(Locale.ROOT));
 	}
 }

@@ -3,7 +3,10 @@ package truelead.checker.callout;
 import java.util.List;
 import java.util.Set;
 
-/** What programs written by a machine name a number of a tool by, other than its diameter: DIA. OFF. - 41 LEN. - 1 (common practice, no source). */
+/**
+ * What programs written by a machine name a number of a tool by, other than its diameter: DIA. OFF. - 41 LEN. - 1 (common practice, no
+ * source).
+ */
 final class ToolColumns {
 
 	private static final Set<String> NAMES = Set.of("LEN", "LENGTH", "LG", "HGT", "HEIGHT", "COR", "CORNER", "CR", "RAD", "ZMIN");

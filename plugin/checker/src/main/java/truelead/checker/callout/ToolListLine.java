@@ -9,7 +9,8 @@ import org.antlr.v4.runtime.Token;
 import truelead.checker.thread.Remembered;
 
 /**
- * A comment that says what is in a pocket: {@code T5 M8 TAP}, {@code TOOL 5 - M8 TAP}, {@code T05 = DRILL 6.8}, {@code DRILL 6.8 = T5}, {@code 6.8 DRILL T5}.
+ * A comment that says what is in a pocket: {@code T5 M8 TAP}, {@code TOOL 5 - M8 TAP}, {@code T05 = DRILL 6.8}, {@code DRILL 6.8 = T5},
+ * {@code 6.8 DRILL T5}.
  *
  * @param number the tool's number
  * @param text   what stands behind it
@@ -23,7 +24,8 @@ public record ToolListLine(int number, String text) {
 	/** Shorter ones are letters of sizes and threads. */
 	private static final int SHORTEST_WORD = 3;
 	private static final int LONGEST_UNKNOWN = 12;
-	private static final Set<Meaning> SAYS_MORE = EnumSet.of(Meaning.FOR, Meaning.NOT, Meaning.VERB, Meaning.ELSEWHERE, Meaning.OTHER_SIDE, Meaning.SILENT, Meaning.SUPPLY, Meaning.RATE, Meaning.TOOL, Meaning.APART);
+	private static final Set<Meaning> SAYS_MORE = EnumSet.of(Meaning.FOR, Meaning.NOT, Meaning.VERB, Meaning.ELSEWHERE, Meaning.OTHER_SIDE,
+			Meaning.SILENT, Meaning.SUPPLY, Meaning.RATE, Meaning.TOOL, Meaning.APART);
 	private static final Set<String> STEPS = Set.of("N", "OP");
 	private static final Set<String> NUMBER = Set.of("N", "NUMBER", "NUM");
 	private static final Set<String> PLACES = Set.of("H", "POT", "POCKET", "PKT", "POS", "STATION", "STA", "STN", "PLATZ", "PL", "POSTE");
@@ -46,7 +48,8 @@ public record ToolListLine(int number, String text) {
 		if (!Character.isLetter(comment.charAt(start))) {
 			return behindTool(comment);
 		}
-		CalloutTokens tokens = new CalloutTokens(CharStreams.fromString(comment.length() > LONGEST ? comment.substring(0, LONGEST) : comment));
+		CalloutTokens tokens = new CalloutTokens(CharStreams.fromString(comment.length() > LONGEST
+				? comment.substring(0, LONGEST) : comment));
 		Token token = next(tokens);
 		while (token.getStartIndex() < start && token.getType() != Token.EOF) {
 			token = next(tokens);
@@ -70,7 +73,8 @@ public record ToolListLine(int number, String text) {
 			token = next(tokens);
 		}
 		return token.getType() == CalloutParser.NUMBER && whole(token.getText())
-				? Optional.of(new ToolListLine(Integer.parseInt(token.getText()), comment.substring(behindSign(comment, token.getStopIndex() + 1)))) : Optional.empty();
+				? Optional.of(new ToolListLine(Integer.parseInt(token.getText()),
+						comment.substring(behindSign(comment, token.getStopIndex() + 1)))) : Optional.empty();
 	}
 
 	/** In T13-3/8-16 TAP the dash is no part of the size. */
@@ -105,7 +109,9 @@ public record ToolListLine(int number, String text) {
 				? Optional.of(new ToolListLine(Integer.parseInt(text.substring(start + 1)), before.substring(0, signs))) : Optional.empty();
 	}
 
-	/** DRILL T3 DIA 4.2, TAP T4 M5X0.8: the number right behind the tool, and its size behind that; blanks are put in place of the number. */
+	/**
+	 * DRILL T3 DIA 4.2, TAP T4 M5X0.8: the number right behind the tool, and its size behind that; blanks are put in place of the number.
+	 */
 	private static Optional<ToolListLine> numberWithin(String comment) {
 		int start = 0;
 		while (start < comment.length() && !((comment.charAt(start) == 'T' || comment.charAt(start) == 't') && numberAt(comment, start))) {
@@ -120,8 +126,10 @@ public record ToolListLine(int number, String text) {
 		}
 		String before = comment.substring(0, start);
 		String behind = comment.substring(end);
-		boolean list = ToolListParts.numbers(comment) == 1 && onlyTrade(before) && !sized(before) && CalloutReader.readComment(before).tool().isPresent() && onlyTrade(withoutPurpose(behind)) && sized(behind);
-		return list ? Optional.of(new ToolListLine(Integer.parseInt(comment.substring(start + 1, end)), before + " ".repeat(end - start) + behind)) : Optional.empty();
+		boolean list = ToolListParts.numbers(comment) == 1 && onlyTrade(before) && !sized(before)
+				&& CalloutReader.readComment(before).tool().isPresent() && onlyTrade(withoutPurpose(behind)) && sized(behind);
+		return list ? Optional.of(new ToolListLine(Integer.parseInt(comment.substring(start + 1, end)), before + " ".repeat(end - start)
+				+ behind)) : Optional.empty();
 	}
 
 	/** Whether a T that is a word of its own with a number behind it stands there. */
@@ -141,7 +149,8 @@ public record ToolListLine(int number, String text) {
 			while (end < text.length() && Character.isLetter(text.charAt(end))) {
 				end++;
 			}
-			if (end > start && TradeWords.words().meaning(text.substring(start, end)).filter(meaning -> meaning == Meaning.FOR).isPresent()) {
+			if (end > start && TradeWords.words().meaning(text.substring(start, end)).filter(meaning -> meaning == Meaning.FOR)
+					.isPresent()) {
 				return text.substring(0, start);
 			}
 			start = Math.max(start, end - 1);
@@ -167,13 +176,15 @@ public record ToolListLine(int number, String text) {
 	}
 
 	/**
-	 * Reads a line that begins with a tool's number and no letter before it, as in {@code 1: DRILL 6.8}, {@code 1 / 1 / DRILL 6.8} or the columns of {@code  2   TAP   M8}, or with the
-	 * number of its offset or its place, {@code H3 = M8 TAP}, {@code POT 3 M8 TAP}, or with a sign, {@code #3 M8 TAP}, or with a word that is not known, {@code KNIFE3 = M8 TAP}: it may as well
-	 * number steps, or be a size, which the program has to tell.
+	 * Reads a line that begins with a tool's number and no letter before it, as in {@code 1: DRILL 6.8}, {@code 1 / 1 / DRILL 6.8} or the
+	 * columns of {@code  2   TAP   M8}, or with the number of its offset or its place, {@code H3 = M8 TAP}, {@code POT 3 M8 TAP}, or with a
+	 * sign, {@code #3 M8 TAP}, or with a word that is not known, {@code KNIFE3 = M8 TAP}: it may as well number steps, or be a size, which
+	 * the program has to tell.
 	 */
 	public static Optional<ToolListLine> bare(String comment) {
 		int start = 0;
-		while (start < comment.length() && !Character.isLetterOrDigit(comment.charAt(start)) && comment.charAt(start) != '#' && comment.charAt(start) != '.') {
+		while (start < comment.length() && !Character.isLetterOrDigit(comment.charAt(start)) && comment.charAt(start) != '#'
+				&& comment.charAt(start) != '.') {
 			start++;
 		}
 		int letters = start + 1 < comment.length() && comment.charAt(start) == '#' ? start + 1 : place(comment, start);
@@ -188,7 +199,8 @@ public record ToolListLine(int number, String text) {
 			return Optional.empty();
 		}
 		boolean stroke = unknown < 0 && comment.charAt(sign) == '/' && sign > end;
-		boolean marked = stroke || (unknown >= 0 ? ":=" : ":=)|").indexOf(comment.charAt(sign)) >= 0 || unknown < 0 && comment.charAt(sign) == '-' && sign > end;
+		boolean marked = stroke || (unknown >= 0 ? ":=" : ":=)|").indexOf(comment.charAt(sign)) >= 0
+				|| unknown < 0 && comment.charAt(sign) == '-' && sign > end;
 		boolean column = unknown < 0 && (sign > end + 1 || comment.charAt(end) == '\t');
 		String text = comment.substring(marked ? stroke ? behindOffset(comment, sign + 1) : sign + 1 : sign);
 		boolean tool = (marked || column || letters >= 0 && sign > end) && CalloutReader.readComment(text).tool().isPresent();
@@ -237,7 +249,8 @@ public record ToolListLine(int number, String text) {
 	/** The same behind a short word that means nothing in the trade: another language's for a tool, perhaps. */
 	private static int unknownWord(String comment, int start) {
 		int end = behindWord(comment, start);
-		boolean word = end > start + 1 && end <= start + LONGEST_UNKNOWN && TradeWords.words().meaning(comment.substring(start, end)).isEmpty();
+		boolean word = end > start + 1 && end <= start + LONGEST_UNKNOWN
+				&& TradeWords.words().meaning(comment.substring(start, end)).isEmpty();
 		return word ? behindSigns(comment, end) : -1;
 	}
 
@@ -270,12 +283,14 @@ public record ToolListLine(int number, String text) {
 	}
 
 	static boolean isTool(String word) {
-		return word.equalsIgnoreCase("T") || word.equalsIgnoreCase(CYRILLIC_T) || TradeWords.words().meaning(word).filter(meaning -> meaning == Meaning.TOOL).isPresent();
+		return word.equalsIgnoreCase("T") || word.equalsIgnoreCase(CYRILLIC_T)
+				|| TradeWords.words().meaning(word).filter(meaning -> meaning == Meaning.TOOL).isPresent();
 	}
 
 	static boolean isMark(Token token) {
 		return switch (token.getType()) {
-			case CalloutParser.EQUALS, CalloutParser.COLON, CalloutParser.HASH, CalloutParser.DOT, CalloutParser.DASH, CalloutParser.NO, CalloutParser.DEGREE_SIGN -> true;
+			case CalloutParser.EQUALS, CalloutParser.COLON, CalloutParser.HASH, CalloutParser.DOT, CalloutParser.DASH, CalloutParser.NO,
+					CalloutParser.DEGREE_SIGN -> true;
 			default -> NUMBER.contains(token.getText().toUpperCase(Locale.ROOT));
 		};
 	}

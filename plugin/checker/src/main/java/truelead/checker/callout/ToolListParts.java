@@ -9,7 +9,10 @@ import org.antlr.v4.runtime.CharStreams;
 import org.antlr.v4.runtime.Token;
 import truelead.grammar.Span;
 
-/** Cuts a comment that lists tools one behind the other where the next tool begins: {@code T1 DRILL 8.5, T2 M10 TAP} and {@code 8.5 DRILL T1 / M10 TAP T2}. */
+/**
+ * Cuts a comment that lists tools one behind the other where the next tool begins: {@code T1 DRILL 8.5, T2 M10 TAP} and
+ * {@code 8.5 DRILL T1 / M10 TAP T2}.
+ */
 public final class ToolListParts {
 
 	private static final int LONGEST_LIST = 1_000;
@@ -45,7 +48,8 @@ public final class ToolListParts {
 				return whole;
 			}
 			// T2 M2.5 THREAD: with its number it looks like code
-			saying += CalloutReader.readComment(part).tool().isPresent() || !CalloutReader.read(part).isEmpty() || CalloutReader.read(line.get().text()).stream().anyMatch(Callout::certain) ? 1 : 0;
+			saying += CalloutReader.readComment(part).tool().isPresent() || !CalloutReader.read(part).isEmpty()
+					|| CalloutReader.read(line.get().text()).stream().anyMatch(Callout::certain) ? 1 : 0;
 			parts.add(at);
 		}
 		// of T1 TURN, T5 DRILL 8.5, T7 M10 TAP not all need be tools that are known here, and of T1 = TURN, T4 = THREAD M18 one
@@ -59,7 +63,10 @@ public final class ToolListParts {
 		return parts.size() > 1 ? parts : whole;
 	}
 
-	/** The parts where each number stands behind its tool and a sign behind that; empty elsewhere. What stands behind the last number is said of the last tool. */
+	/**
+	 * The parts where each number stands behind its tool and a sign behind that; empty elsewhere. What stands behind the last number is
+	 * said of the last tool.
+	 */
 	private static List<Span> numbersLast(String comment, List<Numbered> numbered) {
 		List<Span> parts = new ArrayList<>();
 		Set<Integer> tools = new HashSet<>();
@@ -76,7 +83,8 @@ public final class ToolListParts {
 			from = tool.end();
 		}
 		boolean rest = comment.substring(from).chars().anyMatch(Character::isLetterOrDigit);
-		if (parts.size() < 2 || rest && (CalloutReader.readComment(comment.substring(from)).tool().isPresent() || !CalloutReader.read(comment.substring(from)).isEmpty())) {
+		if (parts.size() < 2 || rest && (CalloutReader.readComment(comment.substring(from)).tool().isPresent()
+				|| !CalloutReader.read(comment.substring(from)).isEmpty())) {
 			return List.of();
 		}
 		return parts;
@@ -84,7 +92,8 @@ public final class ToolListParts {
 
 	/** Whether a text names a tool; before an equals sign, 6.8 = T3, M8 = T5, its size or its thread may be all that is said. */
 	private static boolean says(String text, boolean equals) {
-		return CalloutReader.readComment(text).tool().isPresent() || equals && (CalloutReader.bareSize(text).isPresent() || !CalloutReader.read(text).isEmpty());
+		return CalloutReader.readComment(text).tool().isPresent() || equals && (CalloutReader.bareSize(text).isPresent()
+				|| !CalloutReader.read(text).isEmpty());
 	}
 
 	/** How often a word for a tool stands there: a cheap look before the comment is read. */
@@ -115,10 +124,14 @@ public final class ToolListParts {
 		while (next < comment.length() && " #:=.-".indexOf(comment.charAt(next)) >= 0) {
 			next++;
 		}
-		return next < comment.length() && (comment.charAt(next) >= '0' && comment.charAt(next) <= '9' || "TtNn".indexOf(comment.charAt(next)) >= 0);
+		return next < comment.length() && (comment.charAt(next) >= '0' && comment.charAt(next) <= '9'
+				|| "TtNn".indexOf(comment.charAt(next)) >= 0);
 	}
 
-	/** The tools with their numbers, a word that is none of the trade not before them, unless an equals sign is behind: in AFTER T2 the tool is another's, in EBAUCHE T2 = FILETAGE it is not. */
+	/**
+	 * The tools with their numbers, a word that is none of the trade not before them, unless an equals sign is behind: in AFTER T2 the tool
+	 * is another's, in EBAUCHE T2 = FILETAGE it is not.
+	 */
 	private static List<Numbered> numbered(String comment) {
 		List<Numbered> tools = new ArrayList<>();
 		CalloutTokens tokens = new CalloutTokens(CharStreams.fromString(comment));
@@ -132,7 +145,8 @@ public final class ToolListParts {
 			boolean named = ToolListLine.isTool(token.getText());
 			first = named && tool < 0 ? open : first;
 			tool = named ? tool >= 0 ? tool : token.getStartIndex() : ToolListLine.isMark(token) ? tool : -1;
-			open = !Character.isLetter(token.getText().codePointAt(0)) || TradeWords.words().meaning(token.getText()).filter(meaning -> meaning != Meaning.FOR).isPresent();
+			open = !Character.isLetter(token.getText().codePointAt(0))
+					|| TradeWords.words().meaning(token.getText()).filter(meaning -> meaning != Meaning.FOR).isPresent();
 		}
 		return tools;
 	}

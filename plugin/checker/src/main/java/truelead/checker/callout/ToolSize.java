@@ -38,19 +38,24 @@ final class ToolSize {
 			boolean named = parts.stream().anyMatch(Part.Thread.class::isInstance);
 			return named ? Optional.empty() : screw(at).or(() -> beside(at, -1, false)).or(() -> beside(at, 1, false));
 		}
-		Optional<Dimension> letter = kind == ToolKind.DRILL ? letter(at).filter(gauge -> beside(at, 1, indexable(at)).isEmpty()) : Optional.empty();
-		return letter.or(() -> beside(at, -1, false)).or(() -> beside(at, 1, false)).or(() -> beside(at, -1, true)).or(() -> beside(at, 1, true)).or(() -> kind == ToolKind.DRILL ? core() : Optional.empty());
+		Optional<Dimension> letter = kind == ToolKind.DRILL ? letter(at).filter(gauge -> beside(at, 1, indexable(at)).isEmpty())
+				: Optional.empty();
+		return letter.or(() -> beside(at, -1, false)).or(() -> beside(at, 1, false)).or(() -> beside(at, -1, true))
+				.or(() -> beside(at, 1, true)).or(() -> kind == ToolKind.DRILL ? core() : Optional.empty());
 	}
 
 	/** TAP DRILL FOR M8 (6.8): the only length that is left, where it may be the core of the thread named. */
 	private Optional<Dimension> core() {
-		List<Dimension> plain = parts.stream().filter(part -> part instanceof Part.Amount a && a.role() == Part.Role.PLAIN).map(part -> ((Part.Amount) part).dimension()).toList();
-		Optional<ThreadSpec> thread = parts.stream().filter(Part.Thread.class::isInstance).map(part -> ((Part.Thread) part).draft().spec()).findFirst();
+		List<Dimension> plain = parts.stream().filter(part -> part instanceof Part.Amount a && a.role() == Part.Role.PLAIN)
+				.map(part -> ((Part.Amount) part).dimension()).toList();
+		Optional<ThreadSpec> thread = parts.stream().filter(Part.Thread.class::isInstance)
+				.map(part -> ((Part.Thread) part).draft().spec()).findFirst();
 		if (plain.size() != 1 || thread.isEmpty()) {
 			return Optional.empty();
 		}
 		ThreadSpec spec = thread.get();
-		return plain.stream().filter(size -> size.mm(spec.unit()) < spec.diameter() && size.mm(spec.unit()) > spec.diameter() - MOST_OF_PITCH * spec.pitch()).findFirst();
+		return plain.stream().filter(size -> size.mm(spec.unit()) < spec.diameter()
+				&& size.mm(spec.unit()) > spec.diameter() - MOST_OF_PITCH * spec.pitch()).findFirst();
 	}
 
 	/** A length marked as diameter, or a gauge number, nearest to the word; the numbers of centre drills are no gauge numbers. */
@@ -68,11 +73,15 @@ final class ToolSize {
 		return best;
 	}
 
-	/** NO.5 .201 DRILL, DRILL #1 8.5: the number of a line or of a variable, where a size that is not that of the gauge stands behind it, first or last of all. */
+	/**
+	 * NO.5 .201 DRILL, DRILL #1 8.5: the number of a line or of a variable, where a size that is not that of the gauge stands behind it,
+	 * first or last of all.
+	 */
 	private boolean place(int i) {
 		boolean end = i == 0 || i + 2 == parts.size();
-		return end && i + 1 < parts.size() && parts.get(i) instanceof Part.Amount gauge && parts.get(i + 1) instanceof Part.Amount size && size.role() == Part.Role.PLAIN
-				&& size.dimension().unit().isEmpty() && !same(size.dimension().value(), gauge.dimension().value());
+		return end && i + 1 < parts.size() && parts.get(i) instanceof Part.Amount gauge && parts.get(i + 1) instanceof Part.Amount size
+				&& size.role() == Part.Role.PLAIN && size.dimension().unit().isEmpty()
+				&& !same(size.dimension().value(), gauge.dimension().value());
 	}
 
 	private static boolean same(double size, double gauge) {
@@ -81,18 +90,21 @@ final class ToolSize {
 
 	/** The number of a screw beside the tap that cuts its thread, as in #10 TAP: 0.06 in and 0.013 in for each (ASME B1.1). */
 	private Optional<Dimension> screw(int at) {
-		return Stream.of(at - 1, at + 1).flatMap(i -> screwNumber(parts, i).stream()).findFirst().map(number -> Dimension.of((60 + 13 * number) / 1000.0, LengthUnit.INCH));
+		return Stream.of(at - 1, at + 1).flatMap(i -> screwNumber(parts, i).stream()).findFirst()
+				.map(number -> Dimension.of((60 + 13 * number) / 1000.0, LengthUnit.INCH));
 	}
 
 	/** DRILL 10.2 CENTER: behind the size stands the place. */
 	static boolean beforeCentre(List<Part> parts, int i) {
-		return i + 1 < parts.size() && parts.get(i) instanceof Part.Amount size && size.role() == Part.Role.PLAIN && parts.get(i + 1) instanceof Part.Word place && place.meaning() == Meaning.CENTRE;
+		return i + 1 < parts.size() && parts.get(i) instanceof Part.Amount size && size.role() == Part.Role.PLAIN
+				&& parts.get(i + 1) instanceof Part.Word place && place.meaning() == Meaning.CENTRE;
 	}
 
 	/** The number of #10, where it is one of a screw. */
 	static Optional<Integer> screwNumber(List<Part> parts, int i) {
 		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Amount gauge && gauge.role() == Part.Role.GAUGE
-				? IntStream.rangeClosed(0, LARGEST_SCREW).boxed().filter(n -> DrillSizes.gauge("#" + n).equals(OptionalDouble.of(gauge.dimension().value()))).findFirst() : Optional.empty();
+				? IntStream.rangeClosed(0, LARGEST_SCREW).boxed().filter(n -> DrillSizes.gauge("#" + n)
+						.equals(OptionalDouble.of(gauge.dimension().value()))).findFirst() : Optional.empty();
 	}
 
 	private Optional<Dimension> beside(int at, int step, boolean wholeNumbers) {
@@ -109,7 +121,8 @@ final class ToolSize {
 				return (!whole || wholeNumbers && !label(i)) ? Optional.of(smaller(i, a.dimension())) : Optional.empty();
 			}
 			// the other half of TAP DRILL, SPOT DRILL, CHAMFER MILL, FRESA ROSCA
-			boolean compound = i == at - 1 && row.is(i, Meaning.TAP) || i == at + 1 && (row.is(i, Meaning.DRILL) || row.is(i, Meaning.MILL) || row.is(i, Meaning.THREAD) && row.is(at, Meaning.MILL));
+			boolean compound = i == at - 1 && row.is(i, Meaning.TAP) || i == at + 1 && (row.is(i, Meaning.DRILL) || row.is(i, Meaning.MILL)
+					|| row.is(i, Meaning.THREAD) && row.is(at, Meaning.MILL));
 			// the fit of a reamer: 8H7
 			boolean fit = part instanceof Part.Code c && c.letter().equalsIgnoreCase("H");
 			boolean variable = part instanceof Part.Amount a && a.role() == Part.Role.GAUGE && place(i);
@@ -118,7 +131,8 @@ final class ToolSize {
 			}
 			// the border of a column: | 02 | DRILL 10.2
 			boolean border = part instanceof Part.Other o && o.text().equals("|");
-			if (border || !fit && !(part instanceof Part.Angle) && !(part instanceof Part.Other) && !(part instanceof Part.Word w && !ends(w.meaning()) && !(step > 0 && ofTheHole(w.meaning())))) {
+			if (border || !fit && !(part instanceof Part.Angle) && !(part instanceof Part.Other) && !(part instanceof Part.Word w
+					&& !ends(w.meaning()) && !(step > 0 && ofTheHole(w.meaning())))) {
 				return Optional.empty();
 			}
 		}
@@ -127,16 +141,20 @@ final class ToolSize {
 
 	/** STEP DRILL 5.0/6.6: the smaller diameter goes before. */
 	private Dimension smaller(int i, Dimension size) {
-		boolean pair = i + 2 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("/") && parts.get(i + 2) instanceof Part.Amount;
-		boolean second = i > 1 && parts.get(i - 1) instanceof Part.Other o && o.text().equals("/") && parts.get(i - 2) instanceof Part.Amount;
-		Optional<Dimension> other = pair || second ? Optional.of(((Part.Amount) parts.get(pair ? i + 2 : i - 2)).dimension()) : Optional.empty();
+		boolean pair = i + 2 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("/")
+				&& parts.get(i + 2) instanceof Part.Amount;
+		boolean second = i > 1 && parts.get(i - 1) instanceof Part.Other o && o.text().equals("/")
+				&& parts.get(i - 2) instanceof Part.Amount;
+		Optional<Dimension> other = pair || second ? Optional.of(((Part.Amount) parts.get(pair ? i + 2 : i - 2)).dimension())
+				: Optional.empty();
 		return other.filter(o -> o.value() < size.value()).orElse(size);
 	}
 
 	/** Another tool, or what the hole is for: numbers beyond belong to that. */
 	private static boolean ends(Meaning meaning) {
 		return switch (meaning) {
-			case FOR, TAP, FORM_TAP, THREAD_MILL, DRILL, TAP_DRILL, FLAT_DRILL, CENTRE_DRILL, REAM, BORE, CHAMFER, COUNTERBORE, MILL, SPOT, THREAD -> true;
+			case FOR, TAP, FORM_TAP, THREAD_MILL, DRILL, TAP_DRILL, FLAT_DRILL, CENTRE_DRILL, REAM, BORE, CHAMFER, COUNTERBORE, MILL, SPOT,
+					THREAD -> true;
 			default -> false;
 		};
 	}
@@ -148,10 +166,14 @@ final class ToolSize {
 
 	/** 4 FLUTE, 4-FLUTE, 6 HOLES, 4X, 25%: a number of something. */
 	private boolean counts(int i) {
-		boolean dash = i + 2 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("-") && parts.get(i + 2) instanceof Part.Word flutes && flutes.meaning() == Meaning.FLUTE;
-		boolean teeth = whole(i) && i + 1 < parts.size() && CutterTeeth.counted(parts.get(i + 1) instanceof Part.Word w ? w.text() : parts.get(i + 1) instanceof Part.Other o ? o.text() : "");
-		return teeth || dash && whole(i) || times(i) || i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("%") || i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Word w
-				&& (w.meaning() == Meaning.FLUTE && whole(i) || w.meaning() == Meaning.HOLE || w.meaning() == Meaning.PLACES || w.meaning() == Meaning.DEG);
+		boolean dash = i + 2 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().equals("-")
+				&& parts.get(i + 2) instanceof Part.Word flutes && flutes.meaning() == Meaning.FLUTE;
+		boolean teeth = whole(i) && i + 1 < parts.size() && CutterTeeth.counted(parts.get(i + 1) instanceof Part.Word w ? w.text()
+				: parts.get(i + 1) instanceof Part.Other o ? o.text() : "");
+		return teeth || dash && whole(i) || times(i) || i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o
+				&& o.text().equals("%") || i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Word w
+				&& (w.meaning() == Meaning.FLUTE && whole(i) || w.meaning() == Meaning.HOLE || w.meaning() == Meaning.PLACES
+						|| w.meaning() == Meaning.DEG);
 	}
 
 	/** DRILL HOLES 4X: a whole number with the sign right behind it, and no other one behind that. */
@@ -167,7 +189,8 @@ final class ToolSize {
 
 	/** 1. DRILL 5.0: the number of a step, where another number is the size. */
 	private boolean numbered(int i, int at) {
-		boolean whole = i == 0 && parts.get(i) instanceof Part.Amount a && a.dimension().value() == Math.rint(a.dimension().value()) && a.dimension().unit().isEmpty();
+		boolean whole = i == 0 && parts.get(i) instanceof Part.Amount a && a.dimension().value() == Math.rint(a.dimension().value())
+				&& a.dimension().unit().isEmpty();
 		return whole && at + 1 < parts.size() && parts.get(at + 1) instanceof Part.Amount size && size.role() == Part.Role.PLAIN;
 	}
 
@@ -184,7 +207,8 @@ final class ToolSize {
 	/** OP 10, TOOL 5: the number of something; in DRILL2 that of the operation. */
 	private boolean label(int i) {
 		boolean other = i > 0 && parts.get(i - 1) instanceof Part.Other o && Character.isLetter(o.text().codePointAt(0));
-		return other || i > 0 && parts.get(i - 1) instanceof Part.Word w && (w.end() == parts.get(i).start() || w.meaning() == Meaning.PLATE);
+		return other || i > 0 && parts.get(i - 1) instanceof Part.Word w && (w.end() == parts.get(i).start()
+				|| w.meaning() == Meaning.PLATE);
 	}
 
 	/** F DRILL; the letter A is left out, for it is a word in too many languages. */

@@ -44,10 +44,14 @@ final class ToolWords {
 		return named.stream().map(n -> describe(n, threading)).toList();
 	}
 
-	/** Programs that a machine wrote number their operations, (Drill2), and mean no size by it; tapping is called so too (common practice, no source). */
+	/**
+	 * Programs that a machine wrote number their operations, (Drill2), and mean no size by it; tapping is called so too (common practice,
+	 * no source).
+	 */
 	private boolean operationTitle() {
 		return parts.size() == 2 && row.is(0, Meaning.DRILL) && parts.get(1) instanceof Part.Amount number
-				&& number.start() == parts.get(0).end() && String.valueOf((long) number.dimension().value()).length() == number.end() - number.start();
+				&& number.start() == parts.get(0).end() && String.valueOf((long) number.dimension().value()).length() == number.end()
+				- number.start();
 	}
 
 	/** LETTER F alone is a drill too. */
@@ -61,9 +65,10 @@ final class ToolWords {
 
 	private void name(int i) {
 		Optional<Meaning> meaning = row.meaning(i);
-		if (meaning.isEmpty() || Elsewhere.of(row, i) || depthSpokenOf(i) || row.is(i - 1, Meaning.APART) || small(i - 1) && row.is(i - 2, Meaning.APART) || row.meaning(i + 1).filter(m -> m == Meaning.SUPPLY || m == Meaning.VERB).isPresent()
-				|| i > 0 && row.is(0, Meaning.VERB)
-				|| i == 1 && row.is(0, Meaning.NO) && parts.get(0).end() + 1 == parts.get(1).start()) {
+		if (meaning.isEmpty() || Elsewhere.of(row, i) || depthSpokenOf(i) || row.is(i - 1, Meaning.APART)
+				|| small(i - 1) && row.is(i - 2, Meaning.APART) || row.meaning(i + 1).filter(m -> m == Meaning.SUPPLY
+						|| m == Meaning.VERB).isPresent() || i > 0 && row.is(0, Meaning.VERB) || i == 1 && row.is(0, Meaning.NO)
+				&& parts.get(0).end() + 1 == parts.get(1).start()) {
 			// BEFORE TAPPING, REAMER IN OP20, TAPPING FLUID, TAP IS DEAR, WATCH THE DRILL, NO TAP HERE: no tool that works here
 			return;
 		}
@@ -107,17 +112,22 @@ final class ToolWords {
 		}
 	}
 
-	/** CHAMFER 1X45, CHAMFER .02-.03: an edge of the drawing and no tool; 1 X 45 CHAMFER and 10 X 45 DEG CHAMFER ON OD too, unless a word for one stands beside it. */
+	/**
+	 * CHAMFER 1X45, CHAMFER .02-.03: an edge of the drawing and no tool; 1 X 45 CHAMFER and 10 X 45 DEG CHAMFER ON OD too, unless a word
+	 * for one stands beside it.
+	 */
 	private boolean edge(int i) {
 		boolean tool = row.has(Meaning.MILL) || row.has(Meaning.CUTTER) || row.has(Meaning.TOOL) || row.has(Meaning.DRILL);
-		boolean range = i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().length() > 2 && !Character.isLetter(o.text().charAt(0)) && o.text().indexOf('-') > 0;
-		return range || leg(i + 1, LONGEST_LEG) || !tool && (IntStream.range(0, i).anyMatch(at -> leg(at, Double.MAX_VALUE)) || IntStream.range(i, parts.size()).anyMatch(at -> leg(at, LONGEST_LEG)));
+		boolean range = i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o && o.text().length() > 2
+				&& !Character.isLetter(o.text().charAt(0)) && o.text().indexOf('-') > 0;
+		return range || leg(i + 1, LONGEST_LEG) || !tool && (IntStream.range(0, i).anyMatch(at -> leg(at, Double.MAX_VALUE))
+				|| IntStream.range(i, parts.size()).anyMatch(at -> leg(at, LONGEST_LEG)));
 	}
 
 	/** .5 X 45, no longer than a length. */
 	private boolean leg(int i, double longest) {
-		return i + 1 < parts.size() && parts.get(i) instanceof Part.Amount leg && leg.dimension().value() <= longest && parts.get(i + 1) instanceof Part.Angle angle
-				&& Math.abs(angle.radians() - Math.PI / 4) < 1e-9;
+		return i + 1 < parts.size() && parts.get(i) instanceof Part.Amount leg && leg.dimension().value() <= longest
+				&& parts.get(i + 1) instanceof Part.Angle angle && Math.abs(angle.radians() - Math.PI / 4) < 1e-9;
 	}
 
 	/** DRILL DEPTH CHECKED. */
@@ -138,7 +148,8 @@ final class ToolWords {
 			return;
 		}
 		ToolKind kind = tap.forming() || row.has(Meaning.FORM_TAP) ? ToolKind.FORM_TAP
-				: tap.styles().stream().anyMatch(s -> s.compareTo(TapStyle.STRAIGHT_FLUTE) <= 0) || row.has(Meaning.CUT) ? ToolKind.CUTTING_TAP : ToolKind.TAP;
+				: tap.styles().stream().anyMatch(s -> s.compareTo(TapStyle.STRAIGHT_FLUTE) <= 0) || row.has(Meaning.CUT)
+				? ToolKind.CUTTING_TAP : ToolKind.TAP;
 		if (named.stream().noneMatch(n -> n.kind() == ToolKind.FORM_TAP)) {
 			add(kind, i);
 		}
@@ -146,7 +157,8 @@ final class ToolWords {
 
 	private void nameMill(int i) {
 		// behind NPT and ACME a mill is one for threads
-		boolean thread = row.near(i, 4, Meaning.THREAD) || row.near(i, 4, Meaning.TAP) && named.isEmpty() || shortThread(i) || row.is(i - 1, Meaning.SERIES);
+		boolean thread = row.near(i, 4, Meaning.THREAD) || row.near(i, 4, Meaning.TAP) && named.isEmpty() || shortThread(i)
+				|| row.is(i - 1, Meaning.SERIES);
 		if (thread) {
 			add(ToolKind.THREAD_MILL, i);
 		} else if (!followsTool(i)) {
@@ -160,7 +172,8 @@ final class ToolWords {
 			return true;
 		}
 		boolean letter = i > 1 && parts.get(i - 1) instanceof Part.Other sign && (sign.text().equals("-") || sign.text().equals("/"))
-				&& (parts.get(i - 2) instanceof Part.Other t && t.text().equalsIgnoreCase("T") || parts.get(i - 2) instanceof Part.Code c && c.letter().equalsIgnoreCase("T"));
+				&& (parts.get(i - 2) instanceof Part.Other t && t.text().equalsIgnoreCase("T") || parts.get(i - 2) instanceof Part.Code c
+						&& c.letter().equalsIgnoreCase("T"));
 		return letter && parts.stream().anyMatch(Abbreviations::speaksOfThreads);
 	}
 
@@ -217,7 +230,8 @@ final class ToolWords {
 	private void dropParts() {
 		Optional<Named> mill = named.stream().filter(n -> n.kind() == ToolKind.THREAD_MILL).findFirst();
 		mill.ifPresent(thread -> named.removeIf(n -> n.kind() == ToolKind.COUNTERSINK && n.at() > thread.at()
-				|| (n.kind() == ToolKind.DRILL || n.kind() == ToolKind.COUNTERSINK) && n.at() < thread.at() && CombinedCutter.leadsTo(row, n.at() + 1, thread.at())));
+				|| (n.kind() == ToolKind.DRILL || n.kind() == ToolKind.COUNTERSINK) && n.at() < thread.at() && CombinedCutter.leadsTo(row,
+						n.at() + 1, thread.at())));
 	}
 
 	private ToolDescription describe(Named tool, boolean threading) {
@@ -233,7 +247,8 @@ final class ToolWords {
 		} else if (angle.isEmpty() && size.isPresent()) {
 			angle = point.besides(tool.kind(), size.get());
 		}
-		return new ToolDescription(tool.kind(), styles, hand(), size, angle, tool.kind().tap() ? new SaidPitch(row).only() : Optional.empty(), purpose, at.start(), at.end());
+		return new ToolDescription(tool.kind(), styles, hand(), size, angle, tool.kind().tap() ? new SaidPitch(row).only()
+				: Optional.empty(), purpose, at.start(), at.end());
 	}
 
 	/** The thread that a hole is made for. */

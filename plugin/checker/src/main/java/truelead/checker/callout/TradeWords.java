@@ -10,7 +10,10 @@ import java.util.Optional;
 import truelead.checker.thread.DataFile;
 import truelead.checker.thread.DataRow;
 
-/** The words of words.csv. Case and accents do not count; a word that ends in a star stands for all words that begin so, one that begins with it for all that end so and are no other word. */
+/**
+ * The words of words.csv. Case and accents do not count; a word that ends in a star stands for all words that begin so, one that begins
+ * with it for all that end so and are no other word.
+ */
 final class TradeWords {
 	private static final int SHORTEST_STEM = 2;
 
@@ -26,7 +29,8 @@ final class TradeWords {
 	}
 
 	private static final class English {
-		static final TradeWords WORDS = new TradeWords(DataFile.rows(TradeWords.class, "words.csv").stream().filter(row -> row.get("language").equals("en")).toList());
+		static final TradeWords WORDS = new TradeWords(DataFile.rows(TradeWords.class, "words.csv").stream()
+				.filter(row -> row.get("language").equals("en")).toList());
 	}
 
 	private TradeWords(List<DataRow> rows) {
@@ -96,14 +100,17 @@ final class TradeWords {
 		return foreign;
 	}
 
-	/** Upper case, without accents: Fräser, FRÄSER and FRASER are one word; letters that are two in other languages are these two, and narrow kana the wide ones. */
+	/**
+	 * Upper case, without accents: Fräser, FRÄSER and FRASER are one word; letters that are two in other languages are these two, and
+	 * narrow kana the wide ones.
+	 */
 	static String fold(String word) {
 		String upper = word.toUpperCase(Locale.ROOT);
 		if (ascii(upper)) {
 			return upper;
 		}
-		return Normalizer.normalize(upper.replace('Ł', 'L').replace('Ø', 'O').replace('Đ', 'D').replace("Æ", "AE").replace("Œ", "OE"), Normalizer.Form.NFKD).codePoints()
-				.filter(c -> Character.getType(c) != Character.NON_SPACING_MARK)
+		return Normalizer.normalize(upper.replace('Ł', 'L').replace('Ø', 'O').replace('Đ', 'D').replace("Æ", "AE").replace("Œ", "OE"),
+				Normalizer.Form.NFKD).codePoints().filter(c -> Character.getType(c) != Character.NON_SPACING_MARK)
 				.collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
 	}
 

@@ -5,9 +5,9 @@ import truelead.grammar.BlockCursor;
 import truelead.grammar.MotionWords;
 
 /**
- * Prints of the blocks of a chunk: two blocks of one print have the same words but for N, X and Y, so that they do the same, perhaps at another
- * place. Taken from an arc on, up to a block that no refrain has in it; that one is the last of a stretch. The blocks taken are numbered from 0, without those
- * between stretches.
+ * Prints of the blocks of a chunk: two blocks of one print have the same words but for N, X and Y, so that they do the same, perhaps at
+ * another place. Taken from an arc on, up to a block that no refrain has in it; that one is the last of a stretch. The blocks taken are
+ * numbered from 0, without those between stretches.
  */
 final class BlockPrints {
 

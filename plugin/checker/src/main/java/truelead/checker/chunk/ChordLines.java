@@ -3,9 +3,9 @@ package truelead.checker.chunk;
 import java.util.Arrays;
 
 /**
- * Finds lines that may be a helix written in straight chords: feeds that turn one way evenly, by chords about as long, while Z goes one way. They are
- * left out of contours, with what leads in and out, so that they are followed block by block. A rough look, which costs little and takes some bends
- * of a surface along; whoever follows them tells circles. Lengths in program units.
+ * Finds lines that may be a helix written in straight chords: feeds that turn one way evenly, by chords about as long, while Z goes one
+ * way. They are left out of contours, with what leads in and out, so that they are followed block by block. A rough look, which costs
+ * little and takes some bends of a surface along; whoever follows them tells circles. Lengths in program units.
  */
 final class ChordLines {
 
@@ -91,8 +91,8 @@ final class ChordLines {
 	}
 
 	/**
-	 * Goes from corner to corner of a stretch of feeds along which Z goes one way, the first of which may be a rapid. Surfaces are made of such stretches: what is
-	 * asked of every corner stays here at hand, and a looker of its own keeps one of so many.
+	 * Goes from corner to corner of a stretch of feeds along which Z goes one way, the first of which may be a rapid. Surfaces are made of
+	 * such stretches: what is asked of every corner stays here at hand, and a looker of its own keeps one of so many.
 	 */
 	private void corners(int first, int behind, int rises) {
 		if (rises < RISES) {
@@ -131,7 +131,8 @@ final class ChordLines {
 
 	/** Where the tool stands along an axis at a line, by words not far before it; NaN where none is. */
 	private double standing(double[] words, int line) {
-		for (int at = line; at >= Math.max(0, line - LEAD) && lines.kinds[at] != PlainLines.OTHER && lines.kinds[at] != PlainLines.ARC; at--) {
+		for (int at = line; at >= Math.max(0, line - LEAD) && lines.kinds[at] != PlainLines.OTHER
+				&& lines.kinds[at] != PlainLines.ARC; at--) {
 			if (PlainLines.said(words[at])) {
 				return words[at];
 			}

@@ -12,8 +12,8 @@ import truelead.grammar.Expression;
 import truelead.grammar.ProgramText;
 
 /**
- * What the text of a chunk tells by itself, read once: which lines need a look by those who go through a program for something other than its
- * motions, and where plain contours and rows of places are. Lines count from the start of the chunk.
+ * What the text of a chunk tells by itself, read once: which lines need a look by those who go through a program for something other than
+ * its motions, and where plain contours and rows of places are. Lines count from the start of the chunk.
  */
 public final class ChunkFacts {
 
@@ -74,7 +74,10 @@ public final class ChunkFacts {
 		return chunk.derived(ChunkFacts.class, ChunkFacts::new);
 	}
 
-	/** Reads the facts of all chunks on as many cores as there are: each depends on the text of its chunk alone, so the order makes no difference. */
+	/**
+	 * Reads the facts of all chunks on as many cores as there are: each depends on the text of its chunk alone, so the order makes no
+	 * difference.
+	 */
 	public static void readAll(ProgramText text) {
 		text.chunks().parallelStream().forEach(ChunkFacts::of);
 	}
@@ -191,7 +194,10 @@ public final class ChunkFacts {
 		return noted.clone();
 	}
 
-	/** Those of the {@link #noted()} lines that have a comment, a program number, a problem, or anything that is no word with a plain number. */
+	/**
+	 * Those of the {@link #noted()} lines that have a comment, a program number, a problem, or anything that is no word with a plain
+	 * number.
+	 */
 	public int[] spoken() {
 		return spoken.clone();
 	}

@@ -8,9 +8,9 @@ import truelead.grammar.Element;
 import truelead.grammar.Expression;
 
 /**
- * Blocks of a chunk in a row that only move straight or in flat arcs, so that one step can stand for all of them under absolute distance: its first
- * and its last move go straight aside, and no two moves along Z alone follow each other of which the first may cut, so that no plunge in it comes back out. Told from
- * the text alone; lines count from the start of the chunk.
+ * Blocks of a chunk in a row that only move straight or in flat arcs, so that one step can stand for all of them under absolute distance:
+ * its first and its last move go straight aside, and no two moves along Z alone follow each other of which the first may cut, so that no
+ * plunge in it comes back out. Told from the text alone; lines count from the start of the chunk.
  *
  * @param from       first line
  * @param to         line behind the last one
@@ -26,8 +26,8 @@ import truelead.grammar.Expression;
  * @param afterFeed  what it does where G1 is
  * @param feed       the last F word; none or one
  */
-public record Contour(int from, int to, int moves, boolean starts, double gap, int code, double x, double y, double z, Entry entry, Passage afterRapid, Passage afterFeed,
-		List<FeedWord> feed) {
+public record Contour(int from, int to, int moves, boolean starts, double gap, int code, double x, double y, double z, Entry entry,
+		Passage afterRapid, Passage afterFeed, List<FeedWord> feed) {
 
 	/**
 	 * Words whose axis no block before them in the chunk has said, in program units; NaN where nothing depends on the place before.

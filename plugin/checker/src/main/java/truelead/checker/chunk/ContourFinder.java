@@ -6,8 +6,8 @@ import java.util.stream.Stream;
 import truelead.grammar.Chunk;
 
 /**
- * Finds the contours among the lines of a chunk. Eight moves on either side of a block that is not plain are left as they are: whoever looks for
- * the way into and out of an arc or a cycle finds them there.
+ * Finds the contours among the lines of a chunk. Eight moves on either side of a block that is not plain are left as they are: whoever
+ * looks for the way into and out of an arc or a cycle finds them there.
  */
 final class ContourFinder {
 
@@ -53,8 +53,8 @@ final class ContourFinder {
 	}
 
 	/**
-	 * The same for each answer: for none, before, behind, both. What a chunk says once is gone over once; of a chunk that is all plain, which stands
-	 * behind another such one as a rule, those for none and for behind alone are left null.
+	 * The same for each answer: for none, before, behind, both. What a chunk says once is gone over once; of a chunk that is all plain,
+	 * which stands behind another such one as a rule, those for none and for behind alone are left null.
 	 */
 	static Contour[][] findEach(Chunk chunk, PlainLines lines, int[] chords) {
 		ContourFinder finder = new ContourFinder(chunk, lines, chords);
@@ -75,7 +75,8 @@ final class ContourFinder {
 		List<Contour> last = finder.upTo(lines.others(), false, end);
 		List<Contour> lastBefore = finder.upTo(lines.others(), true, end);
 		for (int which = 0; which < each.length; which++) {
-			each[which] = Stream.of((which & 1) == 0 ? first : firstBehind, inner, (which & 2) == 0 ? last : lastBefore).flatMap(List::stream).toArray(Contour[]::new);
+			each[which] = Stream.of((which & 1) == 0 ? first : firstBehind, inner, (which & 2) == 0 ? last : lastBefore)
+					.flatMap(List::stream).toArray(Contour[]::new);
 		}
 		return each;
 	}

@@ -79,13 +79,14 @@ final class ContourSum {
 
 	/** The contour of the lines added, of which there is one at least. */
 	Contour contour() {
-		return new Contour(from, at, moves, lines.codes[from] >= 0, gap, coded < at ? lastCode() : -1, last(lines.x), last(lines.y), last(lines.z), entry, afterRapid.passage(this::feed),
-				afterFeed.passage(this::feed), feed < 0 ? List.of() : List.of(feed(feed)));
+		return new Contour(from, at, moves, lines.codes[from] >= 0, gap, coded < at ? lastCode() : -1, last(lines.x), last(lines.y),
+				last(lines.z), entry, afterRapid.passage(this::feed), afterFeed.passage(this::feed), feed < 0 ? List.of()
+				: List.of(feed(feed)));
 	}
 
 	private Entry entry(Entry before, int line) {
-		return new Entry(lines.kinds[line] == PlainLines.ASIDE_BY_X ? lines.x[line] : before.x(),
-				lines.kinds[line] == PlainLines.ASIDE_BY_Y ? lines.y[line] : before.y(), lines.levels[line] == PlainLines.FIRST ? lines.z[line] : before.z());
+		return new Entry(lines.kinds[line] == PlainLines.ASIDE_BY_X ? lines.x[line] : before.x(), lines.kinds[line] == PlainLines.ASIDE_BY_Y
+				? lines.y[line] : before.y(), lines.levels[line] == PlainLines.FIRST ? lines.z[line] : before.z());
 	}
 
 	private int lastCode() {

@@ -5,8 +5,8 @@ import java.util.List;
 import truelead.grammar.Chunk;
 
 /**
- * Goes along plain lines and parts them into contours: each from a move aside to a move aside, with no plunge between that may come back out. Tells
- * them at any time, and can go on from there.
+ * Goes along plain lines and parts them into contours: each from a move aside to a move aside, with no plunge between that may come back
+ * out. Tells them at any time, and can go on from there.
  */
 final class ContourWalk {
 

@@ -6,8 +6,8 @@ import java.util.List;
 import truelead.grammar.BlockCursor;
 
 /**
- * Finds the blocks of a chunk in a row that say a canned cycle and all of its words anew at another X and Y, as some systems write one at every hole. Told
- * from the text alone.
+ * Finds the blocks of a chunk in a row that say a canned cycle and all of its words anew at another X and Y, as some systems write one at
+ * every hole. Told from the text alone.
  */
 final class CycleBlocks {
 
@@ -54,7 +54,8 @@ final class CycleBlocks {
 
 	private void end() {
 		if (lines >= WORTH) {
-			runs.add(PlaceRun.saying(from + BEFORE, Arrays.copyOfRange(x, BEFORE, lines), Arrays.copyOfRange(y, BEFORE, lines), Arrays.copyOfRange(decimals, BEFORE, lines)));
+			runs.add(PlaceRun.saying(from + BEFORE, Arrays.copyOfRange(x, BEFORE, lines), Arrays.copyOfRange(y, BEFORE, lines),
+					Arrays.copyOfRange(decimals, BEFORE, lines)));
 		}
 		lines = 0;
 	}
@@ -92,7 +93,8 @@ final class CycleBlocks {
 		boolean same = true;
 		for (int part = 0; same && part < block.parts(); part++) {
 			if (!isPlace(block.mark(part))) {
-				same = at < marks.length() && marks.charAt(at) == block.mark(part) && numbers[at] == block.number(part) && places[at] == block.decimals(part);
+				same = at < marks.length() && marks.charAt(at) == block.mark(part) && numbers[at] == block.number(part)
+						&& places[at] == block.decimals(part);
 				at++;
 			}
 		}

@@ -1,9 +1,9 @@
 package truelead.checker.chunk;
 
 /**
- * Tells from the text alone which arcs a contour may take along: flat ones from a known place about a written centre or by a positive R, in the
- * plane XY, that nearly close and that with those before them about the same centre stay below the 0.95 turns of a circle that makes a hole.
- * Program units.
+ * Tells from the text alone which arcs a contour may take along: flat ones from a known place about a written centre or by a positive R, in
+ * the plane XY, that nearly close and that with those before them about the same centre stay below the 0.95 turns of a circle that makes a
+ * hole. Program units.
  */
 final class FlatArcs {
 

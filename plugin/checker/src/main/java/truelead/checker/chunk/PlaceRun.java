@@ -6,8 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Blocks of a chunk in a row that say nothing but X and Y, or the same canned cycle beside them in each, so that under the cycle one step can stand for the
- * strokes at all of them. Told from the text alone; lines count from the start of the chunk.
+ * Blocks of a chunk in a row that say nothing but X and Y, or the same canned cycle beside them in each, so that under the cycle one step
+ * can stand for the strokes at all of them. Told from the text alone; lines count from the start of the chunk.
  */
 public final class PlaceRun {
 
@@ -41,7 +41,8 @@ public final class PlaceRun {
 		for (int line = 0; line <= lines.behindPlaces(); line++) {
 			if (line == lines.behindPlaces() || lines.places[line] == PlainLines.NO_PLACE) {
 				if (line - from >= WORTH) {
-					runs.add(new PlaceRun(from, Arrays.copyOfRange(lines.x, from, line), Arrays.copyOfRange(lines.y, from, line), Arrays.copyOfRange(lines.places, from, line), false));
+					runs.add(new PlaceRun(from, Arrays.copyOfRange(lines.x, from, line), Arrays.copyOfRange(lines.y, from, line),
+							Arrays.copyOfRange(lines.places, from, line), false));
 				}
 				from = line + 1;
 			}
@@ -62,8 +63,8 @@ public final class PlaceRun {
 
 	@Override
 	public boolean equals(Object other) {
-		return this == other || other instanceof PlaceRun run && from == run.from && says == run.says && Arrays.equals(x, run.x) && Arrays.equals(y, run.y)
-				&& Arrays.equals(decimals, run.decimals);
+		return this == other || other instanceof PlaceRun run && from == run.from && says == run.says && Arrays.equals(x, run.x)
+				&& Arrays.equals(y, run.y) && Arrays.equals(decimals, run.decimals);
 	}
 
 	@Override

@@ -5,9 +5,9 @@ import truelead.grammar.BlockCursor;
 import truelead.grammar.Chunk;
 
 /**
- * What the blocks of a chunk do to the axes, line by line, as {@link PlainReader} has read them from the text alone. A plain one has nothing but N, X, Y, Z, F
- * and one G0 or G1 with plain numbers, and comments, or is an arc of {@link FlatArcs}. Behind another G code none is before a G0, G1, G2 or G3: under a cycle
- * Z is no place to go to.
+ * What the blocks of a chunk do to the axes, line by line, as {@link PlainReader} has read them from the text alone. A plain one has
+ * nothing but N, X, Y, Z, F and one G0 or G1 with plain numbers, and comments, or is an arc of {@link FlatArcs}. Behind another G code none
+ * is before a G0, G1, G2 or G3: under a cycle Z is no place to go to.
  */
 final class PlainLines {
 
@@ -47,8 +47,8 @@ final class PlainLines {
 	final double[] z;
 	final double[] feeds;
 	/**
-	 * Most decimals of the X and Y words of a block that has nothing else, and may be a place under a cycle: behind a code that is neither G0 nor
-	 * G1, or before any code; else {@link #NO_PLACE}.
+	 * Most decimals of the X and Y words of a block that has nothing else, and may be a place under a cycle: behind a code that is neither
+	 * G0 nor G1, or before any code; else {@link #NO_PLACE}.
 	 */
 	final byte[] places;
 	private int behindPlaces;
@@ -103,7 +103,9 @@ final class PlainLines {
 		return found >= 0 ? found : -found - 1;
 	}
 
-	/** A line that says a feed, or changes from rapids to feeds or back, by how many do so before it; beyond all lines where there is none. */
+	/**
+	 * A line that says a feed, or changes from rapids to feeds or back, by how many do so before it; beyond all lines where there is none.
+	 */
 	int pace(int number) {
 		return number < pacedCount ? paced[number] : kinds.length;
 	}

@@ -30,7 +30,10 @@ final class PlainReader {
 		this.lines = lines;
 	}
 
-	/** Whether the block read last is an arc that shows by the text before it that it is no flat part of a circle: a helix, a full circle, an open one. */
+	/**
+	 * Whether the block read last is an arc that shows by the text before it that it is no flat part of a circle: a helix, a full circle,
+	 * an open one.
+	 */
 	boolean otherArc(BlockCursor block) {
 		return lines.other(block) && !fromAnywhere;
 	}

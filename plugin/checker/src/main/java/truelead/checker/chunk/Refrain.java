@@ -3,8 +3,8 @@ package truelead.checker.chunk;
 import java.util.Arrays;
 
 /**
- * Blocks of a chunk that come again and again, the same but for where they begin: what a helix is written with, hole after hole. Told from the
- * text alone; lines count from the start of the chunk. Absolute distances are taken to be in force where it begins.
+ * Blocks of a chunk that come again and again, the same but for where they begin: what a helix is written with, hole after hole. Told from
+ * the text alone; lines count from the start of the chunk. Absolute distances are taken to be in force where it begins.
  */
 public final class Refrain {
 

@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Finds the refrains in the prints of a chunk's blocks, by the numbers that the blocks have there: turns that follow each other, each moved as a whole. */
+/**
+ * Finds the refrains in the prints of a chunk's blocks, by the numbers that the blocks have there: turns that follow each other, each moved
+ * as a whole.
+ */
 final class RefrainFinder {
 
 	/** Fewer turns are not worth it. */
@@ -154,7 +157,9 @@ final class RefrainFinder {
 				decimals[count] = decimalNumber(count);
 				count++;
 			}
-			return count < WORTH ? Optional.empty() : Optional.of(new Refrain(prints.line(from), period, !PlainLines.said(prints.word(from, true)) || !PlainLines.said(prints.word(from, false)), count, x, y, decimals));
+			return count < WORTH ? Optional.empty()
+					: Optional.of(new Refrain(prints.line(from), period, !PlainLines.said(prints.word(from, true))
+							|| !PlainLines.said(prints.word(from, false)), count, x, y, decimals));
 		}
 
 		/** Whether a turn is the first one moved as a whole, and not to where the one before it was. */

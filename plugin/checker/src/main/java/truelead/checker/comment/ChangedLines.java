@@ -9,8 +9,8 @@ import truelead.grammar.Expression;
 import truelead.grammar.ProgramText;
 
 /**
- * The lines in which two texts of a program differ, where they have as many lines, and differ in nothing that is read apart from the motions: comments, blocks
- * that cannot be read, program numbers, changes of the tool.
+ * The lines in which two texts of a program differ, where they have as many lines, and differ in nothing that is read apart from the
+ * motions: comments, blocks that cannot be read, program numbers, changes of the tool.
  *
  * @param first the first such line, from 0
  * @param last  the last one; before the first where they differ in no line
@@ -20,7 +20,10 @@ public record ChangedLines(int first, int last) {
 	/** What a number beside another letter of a word is: no code, tool, offset, name. */
 	private static final String PLAIN = "ABCEFIJKLPQRSUVWXYZ";
 
-	/** Lines apart that differ and are still taken for one edit; where more lie between, as when a word is replaced everywhere, there is no part to follow. */
+	/**
+	 * Lines apart that differ and are still taken for one edit; where more lie between, as when a word is replaced everywhere, there is no
+	 * part to follow.
+	 */
 	private static final int FARTHEST = 20_000;
 
 	/** Empty where the texts differ in more, or in lines far from each other. */
@@ -75,7 +78,8 @@ public record ChangedLines(int first, int last) {
 	private static boolean same(Element old, Element fresh) {
 		if (old instanceof Element.Word word && fresh instanceof Element.Word other && word.value() instanceof Expression.Number was
 				&& other.value() instanceof Expression.Number is) {
-			return word.address() == other.address() && word.extension() == other.extension() && (PLAIN.indexOf(word.address()) >= 0 || was.value() == is.value());
+			return word.address() == other.address() && word.extension() == other.extension()
+					&& (PLAIN.indexOf(word.address()) >= 0 || was.value() == is.value());
 		}
 		return old instanceof Element.Comment comment && fresh instanceof Element.Comment other && comment.text().equals(other.text());
 	}

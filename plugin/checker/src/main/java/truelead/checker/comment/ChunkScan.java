@@ -19,7 +19,10 @@ import truelead.grammar.KnownBlocks;
 import truelead.grammar.Problem;
 import truelead.grammar.Span;
 
-/** One reading of a chunk's lines for what is not motion; kept beside the chunk, so that an edit reads only what it changed. Lines count from 0. */
+/**
+ * One reading of a chunk's lines for what is not motion; kept beside the chunk, so that an edit reads only what it changed. Lines count
+ * from 0.
+ */
 final class ChunkScan {
 
 	/** A comment that may speak of threads and tools. */
@@ -67,14 +70,15 @@ final class ChunkScan {
 
 	/** Whether another text of these lines says the same besides its motions. */
 	boolean same(ChunkScan other) {
-		return blocks == other.blocks && remarks.equals(other.remarks) && unread.equals(other.unread) && programStarts.equals(other.programStarts)
-				&& gCodes.equals(other.gCodes) && statements.equals(other.statements);
+		return blocks == other.blocks && remarks.equals(other.remarks) && unread.equals(other.unread)
+				&& programStarts.equals(other.programStarts) && gCodes.equals(other.gCodes) && statements.equals(other.statements);
 	}
 
 	private void statement(int line, Element element) {
 		if (element instanceof Element.Statement statement) {
 			statements.add(statement.name());
-			if (statement.name().equals(MESSAGE) && statement.arguments().size() == 1 && statement.arguments().get(0) instanceof Expression.Text shown) {
+			if (statement.name().equals(MESSAGE) && statement.arguments().size() == 1
+					&& statement.arguments().get(0) instanceof Expression.Text shown) {
 				message(line, shown);
 			}
 		} else if (element instanceof Element.ModalCall call) {
@@ -95,7 +99,8 @@ final class ChunkScan {
 		String said = name.text().replace('_', ' ');
 		CommentReading reading = CalloutReader.readComment(said);
 		// GEWINDE_M8 names no tool, and a thread without doubt
-		boolean threading = reading.tool().map(tool -> tool.kind().threading()).orElseGet(() -> reading.callouts().stream().anyMatch(Callout::certain));
+		boolean threading = reading.tool().map(tool -> tool.kind().threading()).orElseGet(() -> reading.callouts().stream()
+				.anyMatch(Callout::certain));
 		said = threading ? said : withoutBareNumbers(said);
 		if (threading || CalloutReader.readComment(said).tool().isPresent() || CalloutReader.sizeInName(said)) {
 			remarks.add(new Remark(line, new Span(name.span().start() + 1, name.span().start() + 1 + said.length()), said, -1, true, true));
@@ -108,10 +113,14 @@ final class ChunkScan {
 		while (end < said.length() && Character.isDigit(said.charAt(end))) {
 			end++;
 		}
-		return blank < said.length() && said.charAt(blank) == ' ' && end > blank + 1 && end <= blank + 3 && (end == said.length() || said.charAt(end) == ' ');
+		return blank < said.length() && said.charAt(blank) == ' ' && end > blank + 1 && end <= blank + 3
+				&& (end == said.length() || said.charAt(end) == ' ');
 	}
 
-	/** Of other tools 68 may be 6.8, 68 or the sixty-eighth: blanks for numbers that have neither a point or stroke nor a letter right before them, and for D8_5, which may be 8.5 or the fifth of 8. */
+	/**
+	 * Of other tools 68 may be 6.8, 68 or the sixty-eighth: blanks for numbers that have neither a point or stroke nor a letter right
+	 * before them, and for D8_5, which may be 8.5 or the fifth of 8.
+	 */
 	private static String withoutBareNumbers(String said) {
 		StringBuilder sure = new StringBuilder(said);
 		for (int start = 0; start < said.length(); start++) {
@@ -132,8 +141,8 @@ final class ChunkScan {
 
 	/** A label, or a word that a richer language has as a block's name (NAT02): nothing is done in its line. */
 	private static boolean name(Element element, Block block) {
-		return element instanceof Element.Label
-				|| element instanceof Element.Opaque opaque && block.text().substring(opaque.span().start(), opaque.span().end()).strip().chars().allMatch(Character::isLetterOrDigit);
+		return element instanceof Element.Label || element instanceof Element.Opaque opaque && block.text().substring(opaque.span().start(),
+				opaque.span().end()).strip().chars().allMatch(Character::isLetterOrDigit);
 	}
 
 	/** A comment, in parts where it lists several tools. */
@@ -142,7 +151,8 @@ final class ChunkScan {
 		int start = comment.textSpan().start();
 		List<Span> parts = ToolListParts.of(text);
 		for (Span part : parts.size() > 1 && NoteReader.isNote(text) ? List.of(new Span(0, text.length())) : parts) {
-			remarks.add(new Remark(line, new Span(start + part.start(), start + part.end()), text.substring(part.start(), part.end()), tool, false, code));
+			remarks.add(new Remark(line, new Span(start + part.start(), start + part.end()), text.substring(part.start(), part.end()), tool,
+					false, code));
 		}
 	}
 
@@ -152,7 +162,8 @@ final class ChunkScan {
 		int tool = -1;
 		for (Element element : block.elements()) {
 			if (element instanceof Element.Word word) {
-				change |= word.address() == 'T' || word.address() == 'M' && word.value() instanceof Expression.Number number && number.value() == TOOL_CHANGE;
+				change |= word.address() == 'T' || word.address() == 'M' && word.value() instanceof Expression.Number number
+						&& number.value() == TOOL_CHANGE;
 				code |= word.address() != 'N' && word.address() != 'O';
 				if (word.address() == 'T' && word.value() instanceof Expression.Number number) {
 					tool = tool < 0 ? (int) number.value() : tool;
@@ -174,7 +185,9 @@ final class ChunkScan {
 		}
 		block.problems().forEach(problem -> unread.add(new Unread(line, problem)));
 		for (Element element : block.elements()) {
-			if (element instanceof Element.Comment comment && (comment.text().indexOf(':') >= 0 || CalloutReader.mayHoldCallout(comment.text()) || change && CalloutReader.sizeAlone(comment.text()))) {
+			if (element instanceof Element.Comment comment
+					&& (comment.text().indexOf(':') >= 0 || CalloutReader.mayHoldCallout(comment.text())
+							|| change && CalloutReader.sizeAlone(comment.text()))) {
 				remark(line, comment, tool, code);
 			}
 		}

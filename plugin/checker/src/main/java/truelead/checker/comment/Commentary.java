@@ -81,7 +81,8 @@ public final class Commentary {
 
 	/** Every ALLOW note of the program and the files read so far. */
 	public List<Allowance> allowances() {
-		return allNotes().stream().filter(Note.OfAllowance.class::isInstance).flatMap(n -> ((Note.OfAllowance) n).allowances().stream()).toList();
+		return allNotes().stream().filter(Note.OfAllowance.class::isInstance).flatMap(n -> ((Note.OfAllowance) n).allowances()
+				.stream()).toList();
 	}
 
 	/** Free comments of a file in a range of lines, both included, our notes left out; not to be changed. */
@@ -105,7 +106,10 @@ public final class Commentary {
 		};
 	}
 
-	/** Free comments that are met on the way from one block to a later one: in their subprogram where one call of it executes both, else in the program. */
+	/**
+	 * Free comments that are met on the way from one block to a later one: in their subprogram where one call of it executes both, else in
+	 * the program.
+	 */
 	public List<LineComment> between(BlockRef block, BlockRef later) {
 		if (together(block, later)) {
 			return free(later.file(), block.line() + 1, later.line());
@@ -115,12 +119,13 @@ public final class Commentary {
 
 	/** Free comments from the head of the subprogram that a block stands in down to it, or from behind an earlier block there. */
 	public List<LineComment> above(BlockRef block, Optional<BlockRef> behind) {
-		return free(block.file(), behind.filter(before -> together(before, block)).map(before -> before.line() + 1).orElseGet(() -> of(block.file()).startOf(block.line())), block.line());
+		return free(block.file(), behind.filter(before -> together(before, block)).map(before -> before.line() + 1).orElseGet(() ->
+				of(block.file()).startOf(block.line())), block.line());
 	}
 
 	private static boolean together(BlockRef block, BlockRef later) {
-		return block.caller().isPresent() && later.caller().isPresent() && later.line() > block.line() && block.file().name().equals(later.file().name())
-				&& block.caller().get().sameCall(later.caller().get());
+		return block.caller().isPresent() && later.caller().isPresent() && later.line() > block.line()
+				&& block.file().name().equals(later.file().name()) && block.caller().get().sameCall(later.caller().get());
 	}
 
 	/** The tool of a list that a comment speaks of, T0303 of a turret being tool 3; empty where it begins with no tool's number. */

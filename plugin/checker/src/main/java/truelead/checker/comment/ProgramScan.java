@@ -19,8 +19,8 @@ import truelead.grammar.ProgramText;
 /** What stands in a program besides motion: comments that may speak of threads and tools, unreadable blocks, program starts. */
 public final class ProgramScan {
 
-	private static final Set<Meaning> THREADING = EnumSet.of(Meaning.TAP, Meaning.TAP_LEFT, Meaning.SYNCHRONISED_MOTION, Meaning.SYNCHRONISED_TAP,
-			Meaning.SYNCHRONISED_IN, Meaning.FLOATING_TAP, Meaning.TAPPING_MODE);
+	private static final Set<Meaning> THREADING = EnumSet.of(Meaning.TAP, Meaning.TAP_LEFT, Meaning.SYNCHRONISED_MOTION,
+			Meaning.SYNCHRONISED_TAP, Meaning.SYNCHRONISED_IN, Meaning.FLOATING_TAP, Meaning.TAPPING_MODE);
 
 	private final ProgramFile file;
 	private final MachineProfile profile;
@@ -48,11 +48,12 @@ public final class ProgramScan {
 	private void add(ChunkScan scan, int first) {
 		for (ChunkScan.Remark remark : scan.remarks) {
 			int line = first + remark.line();
-			comments.add(new LineComment(new ProgramComment(new Location(file, line, remark.span()), remark.text()), line, remark.tool(), remark.name(), remark.code(),
-					Optional.empty()));
+			comments.add(new LineComment(new ProgramComment(new Location(file, line, remark.span()), remark.text()), line, remark.tool(),
+					remark.name(), remark.code(), Optional.empty()));
 		}
 		for (ChunkScan.Unread unread : scan.unread) {
-			problems.add(new BlockProblem(new Location(file, first + unread.line(), unread.problem().span()), unread.problem().message(), false));
+			problems.add(new BlockProblem(new Location(file, first + unread.line(), unread.problem().span()),
+					unread.problem().message(), false));
 		}
 		scan.programStarts.forEach(line -> starts.add(first + line));
 		threadingCode |= scan.gCodes.stream().anyMatch(code -> code < 0 || profile.gCode(code).stream().anyMatch(THREADING::contains));

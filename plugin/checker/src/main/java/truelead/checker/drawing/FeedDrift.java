@@ -35,13 +35,15 @@ public record FeedDrift(double pitch, double advance, double turns, LengthUnit u
 		labels.add(right, "thread: " + LengthText.of(pitch * turns, unit), false);
 		labels.add(programmed, "feed: " + LengthText.of(advance * turns, unit), true);
 		labels.draw(svg, RIGHT + 4, RIGHT + 30, TOP, BOTTOM);
-		svg.text(LEFT + 14, BOTTOM - 4, "start", LengthText.of(Math.abs(pitch - advance) * turns, unit) + (advance < pitch ? " behind" : " ahead"), true);
+		svg.text(LEFT + 14, BOTTOM - 4, "start", LengthText.of(Math.abs(pitch - advance) * turns, unit) + (advance < pitch ? " behind"
+				: " ahead"), true);
 		return new Drawing(svg.build("Feed against pitch", text()), text());
 	}
 
 	/** The same in a sentence. */
 	public String text() {
-		return String.format(Locale.ROOT, "In %.1f turns the thread advances %s and the feed %s: %s %s.", turns, LengthText.of(pitch * turns, unit),
-				LengthText.of(advance * turns, unit), LengthText.of(Math.abs(pitch - advance) * turns, unit), advance < pitch ? "behind" : "ahead");
+		return String.format(Locale.ROOT, "In %.1f turns the thread advances %s and the feed %s: %s %s.", turns,
+				LengthText.of(pitch * turns, unit), LengthText.of(advance * turns, unit), LengthText.of(Math.abs(pitch - advance) * turns,
+						unit), advance < pitch ? "behind" : "ahead");
 	}
 }

@@ -58,7 +58,8 @@ public record HelixPlan(double hole, double major, double cut, double cutter, Po
 				svg.circle(xy[far * 2], xy[far * 2 + 1], cutter / 2 * scale, Svg.Line.FAINT, false);
 			}
 		}
-		svg.line(MIDDLE_X - 6, MIDDLE_Y, MIDDLE_X + 6, MIDDLE_Y, Svg.Line.THIN, false).line(MIDDLE_X, MIDDLE_Y - 6, MIDDLE_X, MIDDLE_Y + 6, Svg.Line.THIN, false);
+		svg.line(MIDDLE_X - 6, MIDDLE_Y, MIDDLE_X + 6, MIDDLE_Y, Svg.Line.THIN, false).line(MIDDLE_X, MIDDLE_Y - 6, MIDDLE_X, MIDDLE_Y + 6,
+				Svg.Line.THIN, false);
 		LevelLabels labels = new LevelLabels();
 		label(labels, major, "major, thin", false, 60);
 		label(labels, cut, "cut, dashed", wrong, 90);
@@ -83,7 +84,8 @@ public record HelixPlan(double hole, double major, double cut, double cutter, Po
 		if (length > 0) {
 			double x = dx / length * ARROW;
 			double y = dy / length * ARROW;
-			svg.path(Svg.Line.THICK, false, false, xy[at] - x - y / 2, xy[at + 1] - y + x / 2, xy[at], xy[at + 1], xy[at] - x + y / 2, xy[at + 1] - y - x / 2);
+			svg.path(Svg.Line.THICK, false, false, xy[at] - x - y / 2, xy[at + 1] - y + x / 2, xy[at], xy[at + 1], xy[at] - x + y / 2,
+					xy[at + 1] - y - x / 2);
 		}
 	}
 

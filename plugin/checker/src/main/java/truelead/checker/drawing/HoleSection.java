@@ -20,8 +20,8 @@ import truelead.checker.program.LengthUnit;
  * @param start       height of the R plane above the top
  * @param unit        unit the lengths are shown in
  */
-public record HoleSection(double major, double pitch, double drill, double drillFull, double drillTip, double tapTip, double fullThread, boolean leadAssumed, double called,
-		double wall, boolean through, double countersink, double start, LengthUnit unit) {
+public record HoleSection(double major, double pitch, double drill, double drillFull, double drillTip, double tapTip, double fullThread,
+		boolean leadAssumed, double called, double wall, boolean through, double countersink, double start, LengthUnit unit) {
 
 	private static final int WIDTH = 420;
 	private static final int HEIGHT = 300;
@@ -41,7 +41,8 @@ public record HoleSection(double major, double pitch, double drill, double drill
 		new SectionBody(this, at, BOTTOM).draw(svg);
 		labels(at).draw(svg, CENTRE + 78, LABELS, 10, BOTTOM);
 		if (Math.abs(across / down - 1) > 0.02) {
-			svg.text(4, HEIGHT - 8, "start", "widths drawn " + Svg.n(Math.round(across / down * 10) / 10.0) + " times as large as depths", false);
+			svg.text(4, HEIGHT - 8, "start", "widths drawn " + Svg.n(Math.round(across / down * 10) / 10.0)
+					+ " times as large as depths", false);
 		}
 		return new Drawing(svg.build("Section of the hole", text()), text());
 	}
@@ -91,7 +92,8 @@ public record HoleSection(double major, double pitch, double drill, double drill
 		text.append(through ? "The hole goes through. " : "");
 		if (!through && !Double.isNaN(tapTip) && !Double.isNaN(drillFull)) {
 			double clear = drillFull - tapTip;
-			text.append(clear >= 0 ? show(clear) + " clear below the tap. " : "The tap goes " + show(-clear) + " below the full diameter. ");
+			text.append(clear >= 0 ? show(clear) + " clear below the tap. " : "The tap goes " + show(-clear)
+					+ " below the full diameter. ");
 		}
 		return text.append(Double.isNaN(wall) ? "" : "Far face at " + show(wall) + ". ").toString().strip();
 	}

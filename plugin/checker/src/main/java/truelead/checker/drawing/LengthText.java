@@ -9,7 +9,10 @@ final class LengthText {
 	private LengthText() {
 	}
 
-	/** {@code 12.5 mm}, {@code 0.492 in}; a length in mm comes in, two decimals in mm and three in inches come out, zeros at the end left out. */
+	/**
+	 * {@code 12.5 mm}, {@code 0.492 in}; a length in mm comes in, two decimals in mm and three in inches come out, zeros at the end left
+	 * out.
+	 */
 	static String of(double mm, LengthUnit unit) {
 		return bare(mm, unit) + (unit == LengthUnit.INCH ? " in" : " mm");
 	}

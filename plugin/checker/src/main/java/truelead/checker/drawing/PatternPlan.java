@@ -7,8 +7,8 @@ import java.util.stream.Collectors;
 import truelead.checker.program.LengthUnit;
 
 /**
- * Holes seen along their axis, each marked by its state: a thread as drawings have it, a plain circle for a hole without thread, a crossed one
- * for a finding, a dashed one where no hole was made.
+ * Holes seen along their axis, each marked by its state: a thread as drawings have it, a plain circle for a hole without thread, a crossed
+ * one for a finding, a dashed one where no hole was made.
  */
 public final class PatternPlan {
 
@@ -47,7 +47,8 @@ public final class PatternPlan {
 			double radius = Math.max(4, Math.min(22, (hole.diameter() > 0 ? hole.diameter() : largest) / 2 * scale));
 			mark(svg, hole.state(), x, y, radius);
 			if (numbers) {
-				svg.text(x + radius + 3, y - radius, "start", hole.label(), hole.state() != PlanHole.State.THREADED && hole.state() != PlanHole.State.DRILLED);
+				svg.text(x + radius + 3, y - radius, "start", hole.label(), hole.state() != PlanHole.State.THREADED
+						&& hole.state() != PlanHole.State.DRILLED);
 			}
 			drawn.merge(hole.state(), 1, Integer::sum);
 		}
@@ -62,7 +63,8 @@ public final class PatternPlan {
 			case DRILLED -> svg.circle(x, y, r * 0.8, Svg.Line.THICK, false);
 			case NO_HOLE -> svg.circle(x, y, r * 0.8, Svg.Line.DASHED, true).threeQuarters(x, y, r, Svg.Line.THIN, true);
 			case FINDING -> svg.circle(x, y, r * 0.8, Svg.Line.THICK, true).threeQuarters(x, y, r, Svg.Line.THIN, true)
-					.line(x - r - 3, y - r - 3, x + r + 3, y + r + 3, Svg.Line.THICK, true).line(x - r - 3, y + r + 3, x + r + 3, y - r - 3, Svg.Line.THICK, true);
+					.line(x - r - 3, y - r - 3, x + r + 3, y + r + 3, Svg.Line.THICK, true).line(x - r - 3, y + r + 3, x + r + 3, y - r - 3,
+							Svg.Line.THICK, true);
 		}
 	}
 
@@ -81,8 +83,10 @@ public final class PatternPlan {
 
 	/** How many holes stand how, in a sentence. */
 	public String text() {
-		Map<PlanHole.State, Long> counts = holes.stream().collect(Collectors.groupingBy(PlanHole::state, () -> new EnumMap<>(PlanHole.State.class), Collectors.counting()));
-		String said = counts.entrySet().stream().map(entry -> entry.getValue() + " " + entry.getKey().words()).collect(Collectors.joining(", "));
+		Map<PlanHole.State, Long> counts = holes.stream()
+				.collect(Collectors.groupingBy(PlanHole::state, () -> new EnumMap<>(PlanHole.State.class), Collectors.counting()));
+		String said = counts.entrySet().stream().map(entry -> entry.getValue() + " " + entry.getKey().words())
+				.collect(Collectors.joining(", "));
 		return "Plan of " + holes.size() + (holes.size() == 1 ? " hole: " : " holes: ") + said + "."
 				+ (holes.size() > MOST ? " Only the first " + MOST + " are drawn." : "");
 	}

@@ -30,7 +30,8 @@ final class SectionBody {
 			if (shoulder >= face - 0.01) {
 				svg.line(left, at.top(), left, face, Svg.Line.THICK, false).line(right, at.top(), right, face, Svg.Line.THICK, false);
 			} else {
-				svg.path(Svg.Line.THICK, false, false, left, at.top(), left, shoulder, at.centre(), point, right, shoulder, right, at.top());
+				svg.path(Svg.Line.THICK, false, false, left, at.top(), left, shoulder, at.centre(), point, right, shoulder,
+						right, at.top());
 			}
 		}
 		svg.line(at.centre(), 8, at.centre(), Math.min(paperBottom + 8, Math.max(point, face) + 10), Svg.Line.CENTRE, false);
@@ -87,7 +88,8 @@ final class SectionBody {
 			xy[flanks * 4 + 1] = at.y(hole.fullThread());
 			svg.path(Svg.Line.THIN, false, false, xy);
 			if (hole.tapTip() > hole.fullThread()) {
-				svg.line(at.centre() + side * outer, at.y(hole.fullThread()), at.centre() + side * half, at.y(hole.tapTip()), Svg.Line.DASHED, false);
+				svg.line(at.centre() + side * outer, at.y(hole.fullThread()), at.centre() + side * half, at.y(hole.tapTip()),
+						Svg.Line.DASHED, false);
 			}
 		}
 	}

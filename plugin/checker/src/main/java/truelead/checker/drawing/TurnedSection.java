@@ -5,7 +5,8 @@ import java.util.List;
 import truelead.checker.program.LengthUnit;
 
 /**
- * A thread that a lathe cuts by a single point: half of the part cut through its axis, the chuck on the left. Lengths in mm; levels along Z are counted away from the chuck.
+ * A thread that a lathe cuts by a single point: half of the part cut through its axis, the chuck on the left. Lengths in mm; levels along Z
+ * are counted away from the chuck.
  *
  * @param inside   whether it is cut in a bore
  * @param crest    distance of the crests from the axis at its deep end: of the turned outside, or of the bore
@@ -20,8 +21,8 @@ import truelead.checker.program.LengthUnit;
  * @param unit     unit the lengths are shown in
  * @param names    how a level is called: the program's Z
  */
-public record TurnedSection(boolean inside, double crest, double root, double slope, double pitch, double begin, double end, double prepared, boolean shoulder, double first, LengthUnit unit,
-		Levels names) {
+public record TurnedSection(boolean inside, double crest, double root, double slope, double pitch, double begin, double end,
+		double prepared, boolean shoulder, double first, LengthUnit unit, Levels names) {
 
 	/** Names a level. */
 	public interface Levels {
@@ -70,7 +71,8 @@ public record TurnedSection(boolean inside, double crest, double root, double sl
 		labels.add(at.y(root), "last pass " + show(2 * root), false);
 		labels.draw(svg, at.x(end), RIGHT + 24, 12, at.axis - 8);
 		if (Math.abs(across / along - 1) > 0.02) {
-			svg.text(4, height - 8, "start", "distances from the axis drawn " + Svg.n(Math.round(across / along * 10) / 10.0) + " times as large as lengths", false);
+			svg.text(4, height - 8, "start", "distances from the axis drawn " + Svg.n(Math.round(across / along * 10) / 10.0)
+					+ " times as large as lengths", false);
 		}
 		return new Drawing(svg.build("Section of the turned thread", text()), text());
 	}
@@ -102,9 +104,11 @@ public record TurnedSection(boolean inside, double crest, double root, double sl
 		double left = at.x(chuck);
 		double[] outline;
 		if (inside) {
-			outline = stepped ? new double[] {floor, at.axis, floor, near, face, mouth, face, far, left, far, left, at.axis} : new double[] {left, near, face, mouth, face, far, left, far};
+			outline = stepped ? new double[] {floor, at.axis, floor, near, face, mouth, face, far, left, far, left, at.axis}
+					: new double[] {left, near, face, mouth, face, far, left, far};
 		} else {
-			outline = stepped ? new double[] {face, at.axis, face, mouth, floor, near, floor, far, left, far, left, at.axis} : new double[] {face, at.axis, face, mouth, left, near, left, at.axis};
+			outline = stepped ? new double[] {face, at.axis, face, mouth, floor, near, floor, far, left, far, left, at.axis}
+					: new double[] {face, at.axis, face, mouth, left, near, left, at.axis};
 		}
 		svg.area(0.12, false, outline).path(Svg.Line.THIN, false, true, outline);
 	}
@@ -154,8 +158,11 @@ public record TurnedSection(boolean inside, double crest, double root, double sl
 
 	/** The same in a sentence or two. */
 	public String text() {
-		String room = Double.isNaN(prepared) ? "" : " " + show(Math.abs(Math.min(begin, end) - prepared)) + (over() ? " beyond: " : " before: ") + ofPrepared() + ".";
-		return "Passes from " + names.of(begin) + " to " + names.of(end) + (Double.isNaN(first) ? "" : ", the first to diameter " + show(2 * first)) + ", the deepest to diameter " + show(2 * root) + "." + room;
+		String room = Double.isNaN(prepared) ? "" : " " + show(Math.abs(Math.min(begin, end) - prepared)) + (over() ? " beyond: "
+				: " before: ") + ofPrepared() + ".";
+		return "Passes from " + names.of(begin) + " to " + names.of(end)
+				+ (Double.isNaN(first) ? "" : ", the first to diameter " + show(2 * first)) + ", the deepest to diameter "
+				+ show(2 * root) + "." + room;
 	}
 
 	private String show(double mm) {

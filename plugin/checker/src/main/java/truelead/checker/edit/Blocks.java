@@ -17,8 +17,8 @@ public final class Blocks {
 	}
 
 	/**
-	 * Makes the blocks of a range of lines comments, or, where all of them are, blocks again. A comment that holds no block stays one, and so does one that
-	 * names a thread.
+	 * Makes the blocks of a range of lines comments, or, where all of them are, blocks again. A comment that holds no block stays one, and
+	 * so does one that names a thread.
 	 */
 	public static Change toggleComment(ProgramText text, int first, int last) {
 		List<Replacement> made = new ArrayList<>();
@@ -58,7 +58,8 @@ public final class Blocks {
 	private static boolean hidesBlock(Element.Comment comment) {
 		Block inside = BlockReader.read(comment.text());
 		return isCode(inside) && inside.problems().isEmpty()
-				&& inside.elements().stream().noneMatch(element -> element instanceof Element.Opaque || element instanceof Element.Label || element instanceof Element.Statement)
+				&& inside.elements().stream().noneMatch(element -> element instanceof Element.Opaque || element instanceof Element.Label
+						|| element instanceof Element.Statement)
 				&& inside.elements().stream().anyMatch(element -> !(element instanceof Element.Comment))
 				&& CalloutReader.read(comment.text()).stream().noneMatch(Callout::certain);
 	}

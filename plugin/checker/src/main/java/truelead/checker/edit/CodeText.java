@@ -19,7 +19,9 @@ final class CodeText {
 		return letter + (tenfold % 10 == 0 ? Integer.toString(tenfold / 10) : tenfold / 10 + "." + tenfold % 10);
 	}
 
-	/** What a G or M code does: {@code tap}, {@code spindle clockwise, coolant on}; empty text for a code that the profile does not know. */
+	/**
+	 * What a G or M code does: {@code tap}, {@code spindle clockwise, coolant on}; empty text for a code that the profile does not know.
+	 */
 	static String meaning(MachineProfile machine, char letter, int tenfold) {
 		List<Meaning> meanings = letter == 'G' ? machine.gCode(tenfold) : machine.mCode(tenfold);
 		return meanings.stream().map(meaning -> meaning == Meaning.NONE ? NO_CONCERN : meaning.key().replace('-', ' '))

@@ -18,8 +18,8 @@ final class CommentCompletion {
 
 	private static final int MOST_THREADS = 40;
 	private static final Map<String, String> PURPOSES = Map.of("THREAD", "what thread is wanted at the holes of this operation", "HOLE",
-			"what the drawing says of the hole", "TOOL", "what is in the pocket, or in the spindle", "STOCK", "what it is cut from", "SURFACE",
-			"where the top of the hole is", "ALLOW", "a finding accepted here, with the reason");
+			"what the drawing says of the hole", "TOOL", "what is in the pocket, or in the spindle", "STOCK", "what it is cut from",
+			"SURFACE", "where the top of the hole is", "ALLOW", "a finding accepted here, with the reason");
 
 	private final Work work;
 	private final String written;
@@ -52,7 +52,8 @@ final class CommentCompletion {
 	private void notes(String partial) {
 		for (String keyword : NoteWords.keywords()) {
 			if (keyword.startsWith(partial)) {
-				add(partial, keyword + ": ", keyword + ": — " + PURPOSES.getOrDefault(keyword, "a note"), String.join(", ", NoteWords.items(keyword)));
+				add(partial, keyword + ": ", keyword + ": — " + PURPOSES.getOrDefault(keyword, "a note"),
+						String.join(", ", NoteWords.items(keyword)));
 			}
 		}
 	}
@@ -76,7 +77,10 @@ final class CommentCompletion {
 		}
 	}
 
-	/** What is typed in full comes first, then the threads that the program asks for, then the tables' own; none from the tables until something is typed. */
+	/**
+	 * What is typed in full comes first, then the threads that the program asks for, then the tables' own; none from the tables until
+	 * something is typed.
+	 */
 	private void threads(String partial) {
 		Map<String, ThreadSpec> byName = new LinkedHashMap<>();
 		work.operations().forEach(operation -> operation.wanted().thread().filter(thread -> thread.stated())

@@ -11,7 +11,10 @@ import truelead.grammar.Element;
 import truelead.grammar.ProgramText;
 import truelead.grammar.Span;
 
-/** Tells what may be typed at a place of a program: words with the values in force, codes with their meanings, and in comments threads and our notes. */
+/**
+ * Tells what may be typed at a place of a program: words with the values in force, codes with their meanings, and in comments threads and
+ * our notes.
+ */
 public final class Completion {
 
 	private Completion() {
@@ -39,7 +42,8 @@ public final class Completion {
 		if (written.isEmpty() && column < block.text().length() && block.text().charAt(column) > ' ' && !startsElement(block, column)) {
 			return List.of();
 		}
-		return new WordCompletion(text, folder, work, line, budget).proposals(block, written, start + partial.start(), column - partial.start());
+		return new WordCompletion(text, folder, work, line, budget).proposals(block, written, start + partial.start(),
+				column - partial.start());
 	}
 
 	private static Optional<Element.Comment> comment(Block block, int column) {

@@ -50,7 +50,8 @@ final class FoldMarks {
 		} else if (element instanceof Element.Control control) {
 			switch (control.keyword()) {
 				case FOR, WHILE, LOOP, REPEAT, IF -> marks.add(new Mark(line, What.LOOP, "control " + control.keyword()));
-				case ENDFOR, ENDWHILE, ENDLOOP, ENDIF -> marks.add(new Mark(line, What.ENDLOOP, "control " + control.keyword().name().substring(3)));
+				case ENDFOR, ENDWHILE, ENDLOOP,
+						ENDIF -> marks.add(new Mark(line, What.ENDLOOP, "control " + control.keyword().name().substring(3)));
 				case UNTIL -> marks.add(new Mark(line, What.ENDLOOP, "control " + Element.ControlKeyword.REPEAT));
 				default -> {
 					// divides a branch

@@ -117,7 +117,8 @@ public final class Folds {
 	}
 
 	private static boolean saysOnly(Block block) {
-		return block.elements().stream().allMatch(element -> element instanceof Element.Comment || element instanceof Element.Word word && word.address() == 'N');
+		return block.elements().stream().allMatch(element -> element instanceof Element.Comment || element instanceof Element.Word word
+				&& word.address() == 'N');
 	}
 
 	private void operations() {

@@ -56,7 +56,8 @@ public final class HoleBlocks {
 				}
 			} else if (operation instanceof ThreadMilling milling) {
 				for (MillPass pass : milling.passes()) {
-					add(pass.place(), pass.order(), pass.block(), name(pass.tool()) + "thread mill" + level(Math.min(pass.startLevel(), pass.endLevel())));
+					add(pass.place(), pass.order(), pass.block(), name(pass.tool()) + "thread mill"
+							+ level(Math.min(pass.startLevel(), pass.endLevel())));
 				}
 			}
 		}
@@ -94,6 +95,7 @@ public final class HoleBlocks {
 	}
 
 	private String name(Place place) {
-		return place.known() ? "Hole at " + figures.length(place.u()) + ", " + figures.length(place.v()) : "Hole at a place that is not known";
+		return place.known() ? "Hole at " + figures.length(place.u()) + ", " + figures.length(place.v())
+				: "Hole at a place that is not known";
 	}
 }

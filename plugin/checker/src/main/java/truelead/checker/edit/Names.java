@@ -48,7 +48,8 @@ public final class Names {
 	public Optional<Name> at(Block block, int column) {
 		Optional<Name> found = Optional.empty();
 		for (Name name : in(block)) {
-			if (name.span().start() <= column && column <= name.span().end() && found.filter(other -> other.span().length() < name.span().length()).isEmpty()
+			if (name.span().start() <= column && column <= name.span().end()
+					&& found.filter(other -> other.span().length() < name.span().length()).isEmpty()
 					&& found.filter(other -> other.span().end() > column && name.span().end() == column).isEmpty()) {
 				found = Optional.of(name);
 			}
@@ -93,7 +94,8 @@ public final class Names {
 		} else if (jumps(word.address(), call)) {
 			names.add(new Name(Name.Kind.BLOCK, Long.toString(whole), word.span(), value, false));
 		} else {
-			names.add(new Name(Name.Kind.WORD, word.address() + (word.extension() < 0 ? "" : word.extension() + "=") + number.value(), word.span(), value, false));
+			names.add(new Name(Name.Kind.WORD, word.address() + (word.extension() < 0 ? "" : word.extension() + "=") + number.value(),
+					word.span(), value, false));
 		}
 	}
 

@@ -124,7 +124,8 @@ public final class Numbering {
 		for (Reference reference : open) {
 			List<Integer> found = lines.getOrDefault(reference.number, List.of());
 			if (found.isEmpty()) {
-				refuse("line " + (reference.line + 1) + " jumps to N" + reference.number + ", which is not there: a new number could become its target by chance");
+				refuse("line " + (reference.line + 1) + " jumps to N" + reference.number
+						+ ", which is not there: a new number could become its target by chance");
 			} else {
 				references.add(new Reference(reference.line, reference.value, reference.number, target(found, reference.line)));
 			}
@@ -141,7 +142,8 @@ public final class Numbering {
 				targets.addAll(choice.targets());
 				choice.otherwise().ifPresent(targets::add);
 			}
-			if (targets.stream().anyMatch(target -> !(target instanceof Expression.Number) && !(target instanceof Expression.NamedVariable))) {
+			if (targets.stream().anyMatch(target -> !(target instanceof Expression.Number)
+					&& !(target instanceof Expression.NamedVariable))) {
 				refuse("the jump in line " + (line + 1) + " computes its block number, so no number may change");
 			}
 		}

@@ -21,7 +21,8 @@ import truelead.grammar.ProgramText;
 
 /**
  * Finds out what holds at a block by running the program with dwells put in before and behind it: a dwell changes nothing, is a step that
- * carries the state, and its P word can be any expression. The text shares all chunks but one with the program, so only that one is read anew.
+ * carries the state, and its P word can be any expression. The text shares all chunks but one with the program, so only that one is read
+ * anew.
  */
 public final class Probe implements StepSink {
 
@@ -49,11 +50,13 @@ public final class Probe implements StepSink {
 	 * @param expressions as written in that line
 	 * @param budget      how far the program is followed; beyond it nothing is known
 	 */
-	public static Situation at(ProgramFile program, ProgramFolder folder, MachineProfile machine, int line, List<String> expressions, Budget budget) {
+	public static Situation at(ProgramFile program, ProgramFolder folder, MachineProfile machine, int line, List<String> expressions,
+			Budget budget) {
 		Probe probe = new Probe(program.name(), line, expressions.size());
 		if (machine.gCode(DWELL_CODE).contains(Meaning.DWELL) && line < program.text().lineCount()) {
 			ProgramFile probed = new ProgramFile(program.name(), probe.with(program.text(), expressions));
-			Interpreter.run(probed, folder, machine, new Budget(budget.blocks(), () -> probe.after.isPresent() || budget.cancelled().getAsBoolean()), probe);
+			Interpreter.run(probed, folder, machine,
+					new Budget(budget.blocks(), () -> probe.after.isPresent() || budget.cancelled().getAsBoolean()), probe);
 		}
 		return new Situation(probe.before, probe.after, probe.motionBefore, probe.motionAfter, probe.values);
 	}

@@ -84,7 +84,8 @@ public final class Sequence {
 		ThreadSpec thread = callout.spec();
 		LengthUnit unit = work.shop().unit().value();
 		double depth = callout.depth().map(called -> called.mm(unit)).orElse(Request.usualDepth(thread));
-		Request request = new Request(thread, stock(), depth, OptionalDouble.empty(), through, Math.max(1, callout.count().orElse(1)), work.shop().profile());
+		Request request = new Request(thread, stock(), depth, OptionalDouble.empty(), through, Math.max(1, callout.count().orElse(1)),
+				work.shop().profile());
 		Weighing weighing = Plan.of(request).weighings().get(method.ordinal());
 		if (!weighing.possible()) {
 			weighing.ruledOut().forEach(why -> lines.add("(NOT BY " + method.tool() + ": " + comment(why) + ")"));

@@ -27,10 +27,12 @@ final class StateText {
 		state.put("distances", modal.absolute() ? "absolute" : "incremental");
 		state.put("work offset", WorkOffset.name(modal.workOffset()));
 		state.put("tool", number("T", modal.tool()));
-		state.put("length offset", modal.lengthOffset().value() < 0 ? "H" + Figures.number(-modal.lengthOffset().value(), DECIMALS) + ", subtracted" : number("H", modal.lengthOffset()));
+		state.put("length offset", modal.lengthOffset().value() < 0 ? "H" + Figures.number(-modal.lengthOffset().value(), DECIMALS)
+				+ ", subtracted" : number("H", modal.lengthOffset()));
 		state.put("radius compensation", modal.compensation() == Compensation.OFF ? "off"
 				: modal.compensation().name().toLowerCase(Locale.ROOT) + " of the path, " + number("D", modal.compensationOffset()));
-		state.put("speed", modal.speed().known() ? figure(modal.speed()) + (modal.constantSurface() ? " surface speed" : " rev/min") : unknown(modal.speed()));
+		state.put("speed", modal.speed().known() ? figure(modal.speed()) + (modal.constantSurface() ? " surface speed" : " rev/min")
+				: unknown(modal.speed()));
 		state.put("spindle", modal.spindle().name().toLowerCase(Locale.ROOT));
 		state.put("feed", feed(modal));
 		state.put("coolant", modal.coolant() ? "on" : "off");
@@ -44,8 +46,8 @@ final class StateText {
 			return unknown(modal.feed());
 		}
 		String length = modal.unit() == LengthUnit.MM ? " mm" : " inch";
-		return figure(modal.feed()) + (modal.feedMode() == FeedMode.PER_MINUTE ? length + "/min" : modal.feedMode() == FeedMode.PER_REVOLUTION
-				? length + " a turn" : " a minute, inverse time");
+		return figure(modal.feed()) + (modal.feedMode() == FeedMode.PER_MINUTE ? length + "/min"
+				: modal.feedMode() == FeedMode.PER_REVOLUTION ? length + " a turn" : " a minute, inverse time");
 	}
 
 	private static String number(String letter, Setting setting) {

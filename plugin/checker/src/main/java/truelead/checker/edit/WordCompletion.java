@@ -20,7 +20,10 @@ import truelead.grammar.Element;
 import truelead.grammar.Expression;
 import truelead.grammar.ProgramText;
 
-/** What may be typed as a word of a block: the values in force, the codes of the machine profile, addresses with what they say here, places to jump to. */
+/**
+ * What may be typed as a word of a block: the values in force, the codes of the machine profile, addresses with what they say here, places
+ * to jump to.
+ */
 final class WordCompletion {
 
 	private static final int CODES = 10_000;
@@ -83,7 +86,8 @@ final class WordCompletion {
 			double lead = thread.get().lead() / modal.unit().mm();
 			String speed = Figures.number(modal.speed().value(), DECIMALS);
 			String feed = Figures.number(perTurn ? lead : modal.speed().value() * lead, DECIMALS);
-			add("F" + feed, perTurn ? "pitch of " + thread.get().designation() : "S" + speed + " × " + Figures.number(lead, DECIMALS + 1) + " for " + thread.get().designation());
+			add("F" + feed, perTurn ? "pitch of " + thread.get().designation() : "S" + speed + " × " + Figures.number(lead, DECIMALS + 1)
+					+ " for " + thread.get().designation());
 		}
 		if (modal.feed().known()) {
 			add("F" + Figures.number(modal.feed().value(), DECIMALS), "feed in force");
@@ -94,7 +98,8 @@ final class WordCompletion {
 		tool.filter(use -> use.number() >= 0).ifPresent(use -> add("H" + use.number(), "length offset of the tool in the spindle"));
 		for (ToolUse use : work.tools()) {
 			if (use.number() >= 0) {
-				String kind = use.facts().kind().map(fact -> fact.value().toString().toLowerCase(Locale.ROOT).replace('_', ' ')).orElse("a tool of this program");
+				String kind = use.facts().kind().map(fact -> fact.value().toString().toLowerCase(Locale.ROOT).replace('_', ' '))
+						.orElse("a tool of this program");
 				add("T" + use.number(), kind + use.facts().thread().map(fact -> " " + fact.value().designation()).orElse(""));
 			}
 		}
@@ -102,14 +107,16 @@ final class WordCompletion {
 
 	/** The tool whose change stands last before the line. */
 	private Optional<ToolUse> tool() {
-		return work.tools().stream().filter(use -> use.change().filter(block -> block.file().name().equals(work.shop().program().name()) && block.line() < line).isPresent())
+		return work.tools().stream().filter(use -> use.change().filter(block -> block.file().name().equals(work.shop().program().name())
+				&& block.line() < line).isPresent())
 				.reduce((first, second) -> second.change().orElseThrow().line() >= first.change().orElseThrow().line() ? second : first);
 	}
 
 	private Optional<ThreadSpec> thread(ToolUse tool) {
 		return tool.facts().thread().map(fact -> fact.value())
 				.or(() -> work.operations().stream().filter(operation -> operation.tool().index() == tool.index())
-						.flatMap(operation -> operation.wanted().thread().filter(fact -> fact.stated()).map(fact -> fact.value()).stream()).findFirst())
+						.flatMap(operation -> operation.wanted().thread().filter(fact -> fact.stated()).map(fact -> fact.value())
+								.stream()).findFirst())
 				.or(() -> work.course().singlePoints().stream().filter(turned -> turned.tool().index() == tool.index())
 						.flatMap(turned -> turned.thread().filter(fact -> fact.stated()).map(fact -> fact.value()).stream()).findFirst());
 	}
@@ -137,7 +144,8 @@ final class WordCompletion {
 	/** Whether what stands before a column, or is being typed there, is a jump whose target is not finished. */
 	private static boolean jump(Block block, int column) {
 		return block.elements().stream().filter(element -> element.span().start() < column).reduce((first, second) -> second)
-				.filter(last -> last instanceof Element.Jump jump && (jump.target() instanceof Expression.Missing || jump.span().end() >= column)).isPresent();
+				.filter(last -> last instanceof Element.Jump jump && (jump.target() instanceof Expression.Missing
+						|| jump.span().end() >= column)).isPresent();
 	}
 
 	private void targets(String partial) {
@@ -158,7 +166,8 @@ final class WordCompletion {
 	}
 
 	private void add(String word, String what) {
-		if (word.startsWith(written) || VALUES.indexOf(word.charAt(0)) >= 0 && !written.isEmpty() && written.charAt(0) == word.charAt(0) && word.length() > 1) {
+		if (word.startsWith(written) || VALUES.indexOf(word.charAt(0)) >= 0 && !written.isEmpty() && written.charAt(0) == word.charAt(0)
+				&& word.length() > 1) {
 			proposals.putIfAbsent(word, new Proposal(offset, length, word + behind, word + " — " + what, ""));
 		}
 	}

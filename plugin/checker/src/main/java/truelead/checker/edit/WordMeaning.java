@@ -169,7 +169,8 @@ public final class WordMeaning {
 		if (!value.known()) {
 			return "not known" + (value.why().isEmpty() || !value.isSet() ? "" : ": " + value.why().words());
 		}
-		boolean condition = expression instanceof Expression.Binary binary && List.of("EQ", "NE", "GT", "GE", "LT", "LE").contains(binary.operator());
+		boolean condition = expression instanceof Expression.Binary binary
+				&& List.of("EQ", "NE", "GT", "GE", "LT", "LE").contains(binary.operator());
 		return condition ? value.value() == 0 ? "does not hold" : "holds" : Figures.number(value.value(), DECIMALS);
 	}
 }

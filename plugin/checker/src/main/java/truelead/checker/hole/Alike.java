@@ -9,7 +9,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 
-/** Numbers for values that are shared by all that they hold for, so that the same one is known at a glance; of an edit's values those that are equal have one too. */
+/**
+ * Numbers for values that are shared by all that they hold for, so that the same one is known at a glance; of an edit's values those that
+ * are equal have one too.
+ */
 public final class Alike<T> {
 
 	/** An operation has few of them, which are looked for one by one. */

@@ -2,7 +2,10 @@ package truelead.checker.hole;
 
 import java.util.Arrays;
 
-/** Values by numbers from 0, most of them missing; one more or another one makes a new column at the cost of a block of them, and leaves this as it is. */
+/**
+ * Values by numbers from 0, most of them missing; one more or another one makes a new column at the cost of a block of them, and leaves
+ * this as it is.
+ */
 final class Column<T> {
 
 	private static final int BITS = 10;

@@ -52,7 +52,10 @@ public record Cut(int order, Kind kind, Step step, ToolUse tool, Place place, do
 		return step.block();
 	}
 
-	/** How wide a spot or a countersink is at a level, mm: where the tool starts above and ends below it and its angle is stated; for other cuts their diameter. */
+	/**
+	 * How wide a spot or a countersink is at a level, mm: where the tool starts above and ends below it and its angle is stated; for other
+	 * cuts their diameter.
+	 */
 	public Optional<Fact<Double>> widthAt(double level) {
 		return !kind.atEdge() ? diameter : cone(tool.facts(), start, tip, level);
 	}

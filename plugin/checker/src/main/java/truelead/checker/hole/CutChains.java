@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntConsumer;
 
-/** The cuts at each hole, in the order they are added: a chain of links for each, from the last one back, that name a row of cuts and the number in it. */
+/**
+ * The cuts at each hole, in the order they are added: a chain of links for each, from the last one back, that name a row of cuts and the
+ * number in it.
+ */
 final class CutChains {
 
 	private static final int NONE = -1;

@@ -18,8 +18,9 @@ public record CutRow(Cut first, Optional<Step.Row> row, int kind) {
 			return first;
 		}
 		Step.Row strokes = row.get();
-		return new Cut(order(index), first.kind(), strokes.stroke(index), first.tool(), first.place().at(strokes.x(index), strokes.y(index)), first.start(),
-				first.tip(), first.shoulder(), first.diameter(), strokes.resolution(index));
+		return new Cut(order(index), first.kind(), strokes.stroke(index), first.tool(),
+				first.place().at(strokes.x(index), strokes.y(index)), first.start(), first.tip(), first.shoulder(), first.diameter(),
+				strokes.resolution(index));
 	}
 
 	/** Where one of the cuts is made. */

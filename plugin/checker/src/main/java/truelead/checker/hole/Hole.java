@@ -9,7 +9,9 @@ import truelead.checker.job.Fact;
 /** A place and everything done there before, between and after threading, in the order of execution. */
 public final class Hole {
 
-	/** A thread below a seat is at least so long, as a part of its diameter; what goes on less is the point of a drill (a choice of ours). */
+	/**
+	 * A thread below a seat is at least so long, as a part of its diameter; what goes on less is the point of a drill (a choice of ours).
+	 */
 	private static final double BELOW_SEAT = 0.5;
 
 	private final Place place;
@@ -117,16 +119,16 @@ public final class Hole {
 	}
 
 	/**
-	 * The cut that gave the hole its diameter half way down before a step, so that a counterbore or a recess at the top does not count; empty
-	 * where nothing was made or a diameter that matters is not known.
+	 * The cut that gave the hole its diameter half way down before a step, so that a counterbore or a recess at the top does not count;
+	 * empty where nothing was made or a diameter that matters is not known.
 	 */
 	public Optional<Cut> sizedBefore(int order) {
 		return Optional.ofNullable(before(order).sized());
 	}
 
 	/**
-	 * The cut that gave the hole its diameter at a level before a step: the largest of those that reach the level; empty where none does or the
-	 * diameter of one of them is not known, unless the largest one bores or reams what that one has drilled.
+	 * The cut that gave the hole its diameter at a level before a step: the largest of those that reach the level; empty where none does or
+	 * the diameter of one of them is not known, unless the largest one bores or reams what that one has drilled.
 	 *
 	 * @param level mm along the axis
 	 */
@@ -135,8 +137,8 @@ public final class Hole {
 	}
 
 	/**
-	 * The cut that gave the hole the diameter that a thread is made in, before a step: as {@link #sizedBefore(int)} says, but below a seat, which is wider than
-	 * the thread and leaves it nothing to be cut in, the widest of the narrower ones that go on below it.
+	 * The cut that gave the hole the diameter that a thread is made in, before a step: as {@link #sizedBefore(int)} says, but below a seat,
+	 * which is wider than the thread and leaves it nothing to be cut in, the widest of the narrower ones that go on below it.
 	 *
 	 * @param thread major diameter of the thread, mm; NaN where it is not known, and no seat can be told
 	 */
@@ -149,7 +151,8 @@ public final class Hole {
 		Cut below = null;
 		for (Cut cut : makingBefore(order)) {
 			boolean goesOn = cut.direction() * (cut.tip() - half.get().tip()) > thread * BELOW_SEAT;
-			if (goesOn && cut.diameter().filter(d -> d.value() < thread).isPresent() && (below == null || width(Optional.of(cut)) > width(Optional.of(below)))) {
+			if (goesOn && cut.diameter().filter(d -> d.value() < thread).isPresent()
+					&& (below == null || width(Optional.of(cut)) > width(Optional.of(below)))) {
 				below = cut;
 			}
 		}
@@ -187,7 +190,10 @@ public final class Hole {
 		return Optional.ofNullable(before(order).deepest());
 	}
 
-	/** Of the cuts before a step that are as wide as the deepest one, that which keeps its full diameter the farthest down: a bore in a drilled hole, a relief at its bottom; empty where none is known. */
+	/**
+	 * Of the cuts before a step that are as wide as the deepest one, that which keeps its full diameter the farthest down: a bore in a
+	 * drilled hole, a relief at its bottom; empty where none is known.
+	 */
 	public Optional<Cut> fullBefore(int order) {
 		Optional<Cut> deepest = deepestBefore(order);
 		if (deepest.isEmpty() || deepest.get().diameter().isEmpty() || Double.isNaN(deepest.get().shoulder())) {
@@ -196,8 +202,10 @@ public final class Hole {
 		Cut full = deepest.get();
 		double wide = full.diameter().get().value();
 		for (Cut cut : cuts) {
-			boolean opens = makes(cut, order) || cut.kind() == Cut.Kind.GROOVE && cut.order() < order && cut.direction() * (cut.tip() - deepest.get().tip()) <= 0;
-			if (opens && cut.diameter().filter(d -> d.value() >= wide).isPresent() && cut.direction() * (cut.shoulder() - full.shoulder()) > 0) {
+			boolean opens = makes(cut, order) || cut.kind() == Cut.Kind.GROOVE && cut.order() < order
+					&& cut.direction() * (cut.tip() - deepest.get().tip()) <= 0;
+			if (opens && cut.diameter().filter(d -> d.value() >= wide).isPresent()
+					&& cut.direction() * (cut.shoulder() - full.shoulder()) > 0) {
 				full = cut;
 			}
 		}

@@ -15,7 +15,10 @@ public final class HoleBook {
 	/** From so many cuts at one place on, a cut just like an earlier one tells nothing new: a loop, or parts made one after another. */
 	static final int REPEATED = 100;
 
-	/** From so many cuts on that differ, at one place, those of a tool are taken for alike however deep they go: no hole is pecked that often. */
+	/**
+	 * From so many cuts on that differ, at one place, those of a tool are taken for alike however deep they go: no hole is pecked that
+	 * often.
+	 */
 	static final int DIFFERENT = 300;
 
 	/** What circles and levels of a mill may differ by and leave no step, mm: less than any shop measures. */
@@ -38,7 +41,10 @@ public final class HoleBook {
 	private final HoleGrid grid = new HoleGrid();
 	private final CutChains chains = new CutChains();
 	private final CutKinds kinds = new CutKinds();
-	/** Of holes with many cuts, by likeness: the last cut, where it came after the many and may give way to another one; -1 where it may not. */
+	/**
+	 * Of holes with many cuts, by likeness: the last cut, where it came after the many and may give way to another one; -1 where it may
+	 * not.
+	 */
 	private final Map<Integer, Map<Likeness, Integer>> crowded = new HashMap<>();
 	private boolean unknownPlaces;
 
@@ -106,14 +112,20 @@ public final class HoleBook {
 		known.put(likeness, last == null ? -1 : link);
 	}
 
-	/** Says that something is done at a place, so that it is a hole even if nothing else is; {@code within} so many mm a hole known there is the same. */
+	/**
+	 * Says that something is done at a place, so that it is a hole even if nothing else is; {@code within} so many mm a hole known there is
+	 * the same.
+	 */
 	public void touch(Place place, double within) {
 		if (place.known()) {
 			at(grid.frame(place), place.u(), place.v(), Math.max(tolerance, within));
 		}
 	}
 
-	/** The same at all places of a row, of which the first is given; gives the numbers of the holes, which stand as long as no further hole comes. */
+	/**
+	 * The same at all places of a row, of which the first is given; gives the numbers of the holes, which stand as long as no further hole
+	 * comes.
+	 */
 	public int[] touch(Place first, Step.Row row) {
 		int[] numbers = new int[row.count()];
 		int frame = grid.frame(first);
@@ -145,7 +157,10 @@ public final class HoleBook {
 		return known >= 0 ? known : grid.add(frame, u, v);
 	}
 
-	/** Whether another turn of the same mill at a hole goes on where the one before ended, circle by circle, level by level, and leaves no step. */
+	/**
+	 * Whether another turn of the same mill at a hole goes on where the one before ended, circle by circle, level by level, and leaves no
+	 * step.
+	 */
 	private static boolean goesOn(Cut before, Cut now) {
 		return before.kind() == Cut.Kind.MILL && now.kind() == Cut.Kind.MILL && before.tool() == now.tool() && !step(before, now);
 	}

@@ -7,7 +7,10 @@ final class HoleCells {
 
 	private static final long OUTERMOST = 1L << 30;
 
-	/** Coordinates are round numbers as a rule, and are to lie inside a cell: what is looked for within a tolerance is then in one cell, not in four. */
+	/**
+	 * Coordinates are round numbers as a rule, and are to lie inside a cell: what is looked for within a tolerance is then in one cell, not
+	 * in four.
+	 */
 	private static final double OFFSET = 0.185;
 
 	private final double size;

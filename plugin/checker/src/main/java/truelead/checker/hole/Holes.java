@@ -16,7 +16,10 @@ import truelead.checker.machine.Rotary;
 import truelead.checker.machine.Step;
 import truelead.checker.program.Plane;
 
-/** All holes of a program, numbered in the order first reached, but for those that edits have changed since; each is made anew when it is asked for. */
+/**
+ * All holes of a program, numbered in the order first reached, but for those that edits have changed since; each is made anew when it is
+ * asked for.
+ */
 public final class Holes {
 
 	private final HoleGrid grid;
@@ -51,7 +54,8 @@ public final class Holes {
 
 	private Holes(Holes other, Spots spots, int end, Place added) {
 		this.oneFrame = other.oneFrame && other.grid.place(0).comparable(added);
-		this.rotaries = other.rotaries.contains(added.rotary()) ? other.rotaries : Stream.concat(other.rotaries.stream(), Stream.of(added.rotary())).collect(Collectors.toUnmodifiableSet());
+		this.rotaries = other.rotaries.contains(added.rotary()) ? other.rotaries
+				: Stream.concat(other.rotaries.stream(), Stream.of(added.rotary())).collect(Collectors.toUnmodifiableSet());
 		this.grid = other.grid;
 		this.chains = other.chains;
 		this.kinds = other.kinds;
@@ -87,7 +91,8 @@ public final class Holes {
 	/** A hole by its number. */
 	public Hole hole(int number) {
 		Spot spot = spots.get(number);
-		return spot == null ? new Hole(grid.place(number), chains.cuts(number)) : new Hole(spot.place(), spot.cuts().stream().map(link -> link.row().cut(link.index())).toList());
+		return spot == null ? new Hole(grid.place(number), chains.cuts(number))
+				: new Hole(spot.place(), spot.cuts().stream().map(link -> link.row().cut(link.index())).toList());
 	}
 
 	/** Position of a hole along the first axis of its plane, mm. */
@@ -120,13 +125,14 @@ public final class Holes {
 
 	/** All of them, in the order of their numbers. */
 	public List<Hole> all() {
-		return holes(IntStream.range(0, end).filter(number -> spots.get(number) == null || !spots.get(number).gone()).boxed().sorted(firstReached())
-				.mapToInt(Integer::intValue).toArray());
+		return holes(IntStream.range(0, end).filter(number -> spots.get(number) == null || !spots.get(number).gone()).boxed()
+				.sorted(firstReached()).mapToInt(Integer::intValue).toArray());
 	}
 
 	/** The order in which holes with cuts are first reached. */
 	public Comparator<Integer> firstReached() {
-		return (one, other) -> spots.get(one) == null && spots.get(other) == null ? Integer.compare(one, other) : Long.compare(reached(one), reached(other));
+		return (one, other) -> spots.get(one) == null && spots.get(other) == null ? Integer.compare(one, other)
+				: Long.compare(reached(one), reached(other));
 	}
 
 	private long reached(int number) {
@@ -152,7 +158,10 @@ public final class Holes {
 		return spot == null ? chains.made(number) : spot.made();
 	}
 
-	/** A number for what is done at a hole, and which of it before a step: the same for holes where that differs in place, block and time alone. */
+	/**
+	 * A number for what is done at a hole, and which of it before a step: the same for holes where that differs in place, block and time
+	 * alone.
+	 */
 	public int history(int number, int order) {
 		Spot spot = spots.get(number);
 		if (spot == null) {
@@ -165,7 +174,9 @@ public final class Holes {
 		return history;
 	}
 
-	/** Whether the {@link #history} of two holes, each before a step of its own, is sure to be the same; far quicker than to ask for both. */
+	/**
+	 * Whether the {@link #history} of two holes, each before a step of its own, is sure to be the same; far quicker than to ask for both.
+	 */
 	public boolean alike(int number, int order, int other, int otherOrder) {
 		return spots == Spots.NONE && chains.alike(number, order, other, otherOrder);
 	}
@@ -228,7 +239,10 @@ public final class Holes {
 		return near;
 	}
 
-	/** The nearest hole within a distance in mm of a place that was made before a step, but for the one at the very place; of several as near the first one reached. */
+	/**
+	 * The nearest hole within a distance in mm of a place that was made before a step, but for the one at the very place; of several as
+	 * near the first one reached.
+	 */
 	public Optional<Hole> madeBeside(Place place, double distance, int order) {
 		if (!place.known()) {
 			return Optional.empty();
@@ -239,8 +253,9 @@ public final class Holes {
 			return known < 0 ? Optional.empty() : Optional.of(hole(known));
 		}
 		Comparator<Integer> nearer = (one, other) -> Double.compare(place(one).distance(place), place(other).distance(place));
-		return IntStream.concat(spots.near(place, distance).filter(number -> !place(number).equals(place)), IntStream.of(known).filter(number -> number >= 0)).boxed()
-				.filter(number -> hole(number).madeBefore(order)).min(nearer.thenComparing(firstReached())).map(this::hole);
+		return IntStream.concat(spots.near(place, distance).filter(number -> !place(number).equals(place)),
+				IntStream.of(known).filter(number -> number >= 0)).boxed().filter(number -> hole(number).madeBefore(order))
+				.min(nearer.thenComparing(firstReached())).map(this::hole);
 	}
 
 	/** Where a hole is. */
@@ -249,7 +264,10 @@ public final class Holes {
 		return spot == null ? grid.place(number) : spot.place();
 	}
 
-	/** The number of the hole at a place, the nearest within the tolerance or a distance in mm beyond it; -1 where there is none or the place is not known. */
+	/**
+	 * The number of the hole at a place, the nearest within the tolerance or a distance in mm beyond it; -1 where there is none or the
+	 * place is not known.
+	 */
 	public int at(Place place, double within) {
 		if (!place.known()) {
 			return -1;

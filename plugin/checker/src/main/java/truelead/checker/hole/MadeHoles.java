@@ -19,7 +19,10 @@ final class MadeHoles {
 		this.firstMade = firstMade;
 	}
 
-	/** The number of the nearest one within a distance in mm that is made before a step and as asked, of several as near the first one reached; -1 for none. */
+	/**
+	 * The number of the nearest one within a distance in mm that is made before a step and as asked, of several as near the first one
+	 * reached; -1 for none.
+	 */
 	int nearest(int frame, double u, double v, double distance, int order, IntPredicate asked) {
 		PlaceTree tree = frames().get(frame);
 		return tree == null ? -1 : tree.nearest(u, v, distance, order, asked);
@@ -35,7 +38,8 @@ final class MadeHoles {
 				}
 			}
 			frames = new HashMap<>();
-			holes.forEach((frame, numbers) -> frames.put(frame, new PlaceTree(numbers.build().toArray(), grid::u, grid::v, hole -> made[hole])));
+			holes.forEach((frame, numbers) -> frames.put(frame, new PlaceTree(numbers.build().toArray(), grid::u, grid::v,
+					hole -> made[hole])));
 		}
 		return frames;
 	}

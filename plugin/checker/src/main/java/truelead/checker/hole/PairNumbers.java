@@ -3,7 +3,10 @@ package truelead.checker.hole;
 import java.util.HashMap;
 import java.util.Map;
 
-/** Numbers for pairs of numbers, the same for the same pair, from 1 on; 0 is left for nothing. Pairs that come again and again cost next to nothing. */
+/**
+ * Numbers for pairs of numbers, the same for the same pair, from 1 on; 0 is left for nothing. Pairs that come again and again cost next to
+ * nothing.
+ */
 public final class PairNumbers {
 
 	private static final int RECENT = 1 << 8;

@@ -20,13 +20,18 @@ public record Place(int frame, int workOffset, Rotary rotary, Plane plane, doubl
 
 	@Override
 	public boolean equals(Object other) {
-		return this == other || other instanceof Place place && Double.compare(u, place.u) == 0 && Double.compare(v, place.v) == 0 && comparable(place);
+		return this == other || other instanceof Place place && Double.compare(u, place.u) == 0 && Double.compare(v, place.v) == 0
+				&& comparable(place);
 	}
 
-	/** Coordinates are round numbers, of which an ordinary hash makes the same few again and again; thousands of holes may differ by their turned part alone. */
+	/**
+	 * Coordinates are round numbers, of which an ordinary hash makes the same few again and again; thousands of holes may differ by their
+	 * turned part alone.
+	 */
 	@Override
 	public int hashCode() {
-		return scatter(Double.doubleToLongBits(u) * 31 + frame, Double.doubleToLongBits(v) * 31 + workOffset + ((long) rotary.hashCode() << Integer.SIZE));
+		return scatter(Double.doubleToLongBits(u) * 31 + frame, Double.doubleToLongBits(v) * 31 + workOffset
+				+ ((long) rotary.hashCode() << Integer.SIZE));
 	}
 
 	/** A hash of two numbers that spreads the cells of a grid too. */

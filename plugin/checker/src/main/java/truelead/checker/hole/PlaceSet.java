@@ -22,7 +22,8 @@ public final class PlaceSet {
 				numbers.computeIfAbsent(all.get(i).at(0, 0), frame -> IntStream.builder()).add(i);
 			}
 		}
-		numbers.forEach((frame, some) -> frames.put(frame, new PlaceTree(some.build().toArray(), i -> all.get(i).u(), i -> all.get(i).v(), i -> 0)));
+		numbers.forEach((frame, some) -> frames.put(frame, new PlaceTree(some.build().toArray(), i -> all.get(i).u(),
+				i -> all.get(i).v(), i -> 0)));
 	}
 
 	/** Whether one of them is nearer to a place than a distance in mm, and not the place itself. */

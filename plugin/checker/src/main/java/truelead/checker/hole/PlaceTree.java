@@ -5,8 +5,8 @@ import java.util.function.IntToDoubleFunction;
 import java.util.function.IntUnaryOperator;
 
 /**
- * Places in one frame by numbers, so that the nearest one is found at once, however many are near: cut in two along either axis by turns, with the earliest
- * step at which one of each branch counts.
+ * Places in one frame by numbers, so that the nearest one is found at once, however many are near: cut in two along either axis by turns,
+ * with the earliest step at which one of each branch counts.
  */
 final class PlaceTree {
 
@@ -33,7 +33,10 @@ final class PlaceTree {
 		order(0, numbers.length, true);
 	}
 
-	/** The number of the nearest one within a distance in mm that counts before a step and is as asked, of several as near the lowest; -1 for none. */
+	/**
+	 * The number of the nearest one within a distance in mm that counts before a step and is as asked, of several as near the lowest; -1
+	 * for none.
+	 */
 	int nearest(double u, double v, double distance, int order, IntPredicate asked) {
 		Search search = new Search(u, v, distance, order, asked);
 		search.look(0, numbers.length, true);

@@ -11,7 +11,10 @@ public final class Places {
 	private Places() {
 	}
 
-	/** The place of a position in a program of the file, as a hole across a plane; in turning, where Y is never programmed, an unknown Y is 0. */
+	/**
+	 * The place of a position in a program of the file, as a hole across a plane; in turning, where Y is never programmed, an unknown Y is
+	 * 0.
+	 */
 	public static Place of(int part, Modal modal, Plane plane, Point at) {
 		double u = at.along(plane.first());
 		double v = at.along(plane.second());

@@ -11,7 +11,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntFunction;
 
-/** Sorts into holes again what an edit has changed, with all that is at the same holes or so near that it may be taken for one with them. */
+/**
+ * Sorts into holes again what an edit has changed, with all that is at the same holes or so near that it may be taken for one with them.
+ */
 public final class Resorting {
 
 	/** More holes than these are not sorted by themselves. */
@@ -76,7 +78,8 @@ public final class Resorting {
 
 	private int holeOf(Doing doing) {
 		for (int hole : before.numbersNear(doing.place(), within(doing))) {
-			boolean here = doing.cut().isPresent() ? before.links(hole).stream().anyMatch(link -> link.order() == doing.order()) : visits.apply(hole).contains(doing.order());
+			boolean here = doing.cut().isPresent() ? before.links(hole).stream().anyMatch(link -> link.order() == doing.order())
+					: visits.apply(hole).contains(doing.order());
 			if (here) {
 				return hole;
 			}
@@ -135,7 +138,8 @@ public final class Resorting {
 		for (Doing doing : all) {
 			if (doing.cut().isEmpty()) {
 				// of holes that threads alone tell a later one may be nearer
-				places.get(grid.nearest(grid.frame(doing.place()), doing.place().u(), doing.place().v(), within(doing))).visits().add(doing.order());
+				places.get(grid.nearest(grid.frame(doing.place()), doing.place().u(), doing.place().v(), within(doing))).visits()
+						.add(doing.order());
 			}
 		}
 		number(places);

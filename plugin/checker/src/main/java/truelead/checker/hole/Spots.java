@@ -50,7 +50,8 @@ final class Spots {
 	IntStream near(Place place, double distance) {
 		int cells = (int) Math.ceil(Math.min(distance, CELL * SLOTS) / CELL);
 		IntStream found = (2 * cells + 1) * (2 * cells + 1) > SLOTS ? IntStream.range(0, SLOTS)
-				: IntStream.rangeClosed(-cells, cells).flatMap(beside -> IntStream.rangeClosed(-cells, cells).map(behind -> slot(place, beside, behind))).distinct();
+				: IntStream.rangeClosed(-cells, cells).flatMap(beside -> IntStream.rangeClosed(-cells, cells)
+						.map(behind -> slot(place, beside, behind))).distinct();
 		return found.flatMap(slot -> Arrays.stream(here(slot))).filter(number -> spots.get(number).place().distance(place) <= distance);
 	}
 

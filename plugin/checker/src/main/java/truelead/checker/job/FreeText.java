@@ -42,7 +42,8 @@ public final class FreeText {
 	}
 
 	/**
-	 * The same of a tool that is seen at work: of several kinds that the text names, as 8.5 DRILL - M10 TAP does, the one that can do that work.
+	 * The same of a tool that is seen at work: of several kinds that the text names, as 8.5 DRILL - M10 TAP does, the one that can do that
+	 * work.
 	 *
 	 * @param atWork whether a tool of a kind can do what this one does
 	 */
@@ -61,7 +62,8 @@ public final class FreeText {
 			if (bareAngle(tool)) {
 				facts.pointAngle = tool.diameter().map(d -> Fact.of(Math.toRadians(d.value()), source, at, said));
 			} else {
-				facts.diameter = tool.diameter().map(d -> Fact.of(callout.map(thread -> thread.toolMm(d, unit)).orElseGet(() -> d.toolMm(unit)), source, at, said));
+				facts.diameter = tool.diameter()
+						.map(d -> Fact.of(callout.map(thread -> thread.toolMm(d, unit)).orElseGet(() -> d.toolMm(unit)), source, at, said));
 			}
 			if (tool.pointAngle().isPresent()) {
 				facts.pointAngle = Optional.of(Fact.of(tool.pointAngle().getAsDouble(), source, at, said));
@@ -88,8 +90,8 @@ public final class FreeText {
 		boolean tap = held || named.map(t -> t.kind().tap()).orElse(false);
 		facts.holder = reading.holder().map(holder -> Fact.of(Holder.usual(holder), source, at, said));
 		if (threads || source == FactSource.NOTE || source == FactSource.TOOL_FILE) {
-			facts.thread = callout.or(() -> source == FactSource.NOTE || source == FactSource.TOOL_FILE ? CalloutReader.readExactly(text) : Optional.empty())
-					.map(c -> Fact.of(c.spec(), source, at, said));
+			facts.thread = callout.or(() -> source == FactSource.NOTE || source == FactSource.TOOL_FILE ? CalloutReader.readExactly(text)
+					: Optional.empty()).map(c -> Fact.of(c.spec(), source, at, said));
 		}
 		if (facts.thread.isEmpty() && threads) {
 			facts.thread = named.flatMap(tool -> SizedTap.thread(tool, unit)).map(thread -> Fact.of(thread, source, at, said));
@@ -117,8 +119,8 @@ public final class FreeText {
 	}
 
 	/**
-	 * The tool that a text is about; none where it names several kinds, as in DRILL AND TAP, and not just one of them can do what the tool does. What a list says behind a tap, as in T3 M5 TAP - PREDRILL 4.65, is
-	 * how the hole is made.
+	 * The tool that a text is about; none where it names several kinds, as in DRILL AND TAP, and not just one of them can do what the tool
+	 * does. What a list says behind a tap, as in T3 M5 TAP - PREDRILL 4.65, is how the hole is made.
 	 */
 	private static Optional<ToolDescription> agreed(CommentReading reading, FactSource source, Predicate<ToolKind> atWork) {
 		Optional<ToolDescription> first = reading.tool();

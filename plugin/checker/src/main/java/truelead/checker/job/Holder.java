@@ -12,7 +12,10 @@ public record Holder(HolderKind kind, double travel) {
 	/** Rigid: what is assumed where nobody says. */
 	public static final Holder RIGID = new Holder(HolderKind.RIGID, 0);
 
-	/** Travel of a holder of that kind where no number is given: synchro 0.5 mm, floating and self-reversing 5 mm (common practice, no source). */
+	/**
+	 * Travel of a holder of that kind where no number is given: synchro 0.5 mm, floating and self-reversing 5 mm (common practice, no
+	 * source).
+	 */
 	public static Holder usual(HolderKind kind) {
 		return new Holder(kind, switch (kind) {
 			case RIGID -> 0;

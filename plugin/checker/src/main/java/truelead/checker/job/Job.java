@@ -32,7 +32,8 @@ public final class Job {
 
 	@Override
 	public boolean equals(Object other) {
-		return other instanceof Job job && tools.equals(job.tools) && stock.equals(job.stock) && holder.equals(job.holder) && remarks.equals(job.remarks);
+		return other instanceof Job job && tools.equals(job.tools) && stock.equals(job.stock) && holder.equals(job.holder)
+				&& remarks.equals(job.remarks);
 	}
 
 	@Override
@@ -46,7 +47,9 @@ public final class Job {
 		return new Job(reading.tools(), stock, holder, with(reading.remarks()));
 	}
 
-	/** The job with the stock as the project's settings say it, in the words of a STOCK note: {@code STEEL, 28 HRC}. Other text is a remark. */
+	/**
+	 * The job with the stock as the project's settings say it, in the words of a STOCK note: {@code STEEL, 28 HRC}. Other text is a remark.
+	 */
 	public Job withStock(String text) {
 		ProgramFile setting = new ProgramFile("stock", ProgramText.of(text));
 		Location at = new Location(setting, 0, new Span(0, text.length()));
@@ -54,8 +57,9 @@ public final class Job {
 		if (note.isPresent() && note.get() instanceof Note.OfStock read) {
 			return new Job(tools, Optional.of(Fact.of(read.stock().value(), FactSource.PROJECT, text)), holder, remarks);
 		}
-		return new Job(tools, stock, holder, with(List.of(new Remark(at, "the stock \"" + text + "\" is not understood; " + NoteWords.expected("STOCK")
-				+ " is expected"))));
+		return new Job(tools, stock, holder,
+				with(List.of(new Remark(at, "the stock \"" + text + "\" is not understood; " + NoteWords.expected("STOCK")
+						+ " is expected"))));
 	}
 
 	/** The job with the tap holder that the project uses where a tool says nothing. */

@@ -51,7 +51,8 @@ public final class MachineNotes {
 		for (int chunk = 0; chunk < Math.min(CHUNKS, text.chunks().size()); chunk++) {
 			for (Candidate candidate : Candidates.of(text.chunks().get(chunk)).all()) {
 				Location at = new Location(program, text.firstLine(chunk) + candidate.line(), candidate.comment().textSpan());
-				Optional<Note> note = NoteReader.read(new ProgramComment(at, candidate.comment().text()), LengthUnit.MM).flatMap(NoteReading::note);
+				Optional<Note> note = NoteReader.read(new ProgramComment(at, candidate.comment().text()), LengthUnit.MM)
+						.flatMap(NoteReading::note);
 				if (note.isPresent() && note.get() instanceof Note.OfMachine machine) {
 					return Optional.of(machine);
 				}

@@ -22,7 +22,8 @@ import truelead.checker.thread.Remembered;
  * @param toothFeed feed a tooth, mm: FZ 0.05
  * @param cutting length of its cutting part, mm: CUT LENGTH 26, 20 LOC, 12 LONG
  */
-record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, Optional<Integer> teeth, Optional<Double> toothFeed, Optional<Double> cutting) {
+record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, Optional<Integer> teeth, Optional<Double> toothFeed,
+		Optional<Double> cutting) {
 
 	private record Name(String text, LengthUnit unit) {
 	}
@@ -34,7 +35,8 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 	private static final Set<String> SPANS = Set.of("..", "...", "~", "\u2013", "\u2026", "/", "-", "\u00F7", "BIS", "A");
 	private static final Set<String> LIMITS = Set.of("MAX", "MIN", "MAXIMUM", "UP", "BIS");
 	/** Words for the cutting part's length; LENGTH alone is that of the tool, CUT LENGTH and FLUTE LENGTH are not. */
-	private static final Set<String> LENGTHS = Set.of("LOC", "CL", "SCHNEIDLAENGE", "SCHNEIDENLAENGE", "SCHNEIDLÄNGE", "SCHNEIDENLÄNGE", "GEWINDELAENGE", "GEWINDELÄNGE");
+	private static final Set<String> LENGTHS = Set.of("LOC", "CL", "SCHNEIDLAENGE", "SCHNEIDENLAENGE", "SCHNEIDLÄNGE", "SCHNEIDENLÄNGE",
+			"GEWINDELAENGE", "GEWINDELÄNGE");
 	private static final Set<String> LENGTH = Set.of("LENGTH", "LEN", "LG");
 	private static final Set<String> CUTS = Set.of("CUT", "CUTTING");
 	private static final Set<String> LONG = Set.of("LONG", "LANG");
@@ -43,7 +45,10 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 	private static final Set<String> CUTS_LEFT = Set.of("LINKSSCHNEIDEND", "LINKSDREHEND", "LINKSLAUFEND", "LINKSLAUF");
 	/** No thread mill cuts longer than this, mm (common practice, no source). */
 	private static final double LONGEST = 150;
-	/** A bare pitch in an inch program that would be longer in inches, mm, is in mm: no thread mill is coarser than 3 threads an inch (common practice, no source). */
+	/**
+	 * A bare pitch in an inch program that would be longer in inches, mm, is in mm: no thread mill is coarser than 3 threads an inch
+	 * (common practice, no source).
+	 */
 	private static final double COARSEST = 8.5;
 	private static final double LONGEST_PITCH = 20;
 	private static final Set<Double> PIPE = Set.of(27.0, 18.0, 14.0, 11.5);
@@ -85,7 +90,8 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 				teeth = teeth.or(count(tokens, i - 1));
 			} else if (token.getType() == NoteLexer.Z && i + 1 < tokens.size() && unsigned(tokens.get(i + 1))) {
 				teeth = teeth.or(count(tokens, i + 1));
-			} else if (says(token, LENGTHS) || says(token, LENGTH) && (i > 0 && (type(tokens, i - 1) == NoteLexer.FLUTES || says(tokens.get(i - 1), CUTS)))) {
+			} else if (says(token, LENGTHS)
+					|| says(token, LENGTH) && (i > 0 && (type(tokens, i - 1) == NoteLexer.FLUTES || says(tokens.get(i - 1), CUTS)))) {
 				boolean flute = type(tokens, i - 1) == NoteLexer.FLUTES || i > 0 && says(tokens.get(i - 1), CUTS);
 				Optional<Double> ahead = ofThePitch(tokens, i + 2) ? Optional.empty() : lengthUpTo(tokens, i + 1, unit, LONGEST);
 				Optional<Double> before = ahead.isPresent() ? ahead : lengthBefore(tokens, flute ? i - 2 : i - 1, unit);
@@ -130,14 +136,16 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 			return Optional.empty();
 		}
 		// .375 DIA X 18 TPI: no size right before the X
-		boolean callout = range(tokens, at) || at > 0 && (tokens.get(at - 1).getType() == NoteLexer.X && !diameter(tokens, at - 2) || tokens.get(at - 1).getText().equals("-"));
+		boolean callout = range(tokens, at) || at > 0 && (tokens.get(at - 1).getType() == NoteLexer.X && !diameter(tokens, at - 2)
+				|| tokens.get(at - 1).getText().equals("-"));
 		double tpi = Double.parseDouble(tokens.get(at).getText());
 		return !callout && tpi >= 1 && tpi <= 100 ? Optional.of(LengthUnit.INCH.mm() / tpi) : Optional.empty();
 	}
 
 	/** The pitch of 14 NPT. */
 	private static Optional<Double> pipe(CommonTokenStream tokens, int at) {
-		boolean number = at >= 0 && tokens.get(at).getType() == NoteLexer.NUMBER && PIPE.contains(Double.parseDouble(tokens.get(at).getText()));
+		boolean number = at >= 0 && tokens.get(at).getType() == NoteLexer.NUMBER
+				&& PIPE.contains(Double.parseDouble(tokens.get(at).getText()));
 		return number ? perInch(tokens, at) : Optional.empty();
 	}
 
@@ -152,7 +160,10 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 		return value > 0 && pitch < COARSEST ? Optional.of(pitch) : Optional.empty();
 	}
 
-	/** A pitch without a unit, mm: one in an inch program that no cutter has in inches is in mm, as P0.75 for M20x0.75 (common practice, no source). */
+	/**
+	 * A pitch without a unit, mm: one in an inch program that no cutter has in inches is in mm, as P0.75 for M20x0.75 (common practice, no
+	 * source).
+	 */
 	private static double bare(double value, LengthUnit unit) {
 		return value * unit.mm() < COARSEST ? value * unit.mm() : value;
 	}
@@ -171,22 +182,25 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 
 	/** The P of M20x4P2 stands right behind a number and before another one; 16P alone is a pitch. */
 	private static boolean follows(CommonTokenStream tokens, int at) {
-		return number(tokens, at + 1) && at > 0 && tokens.get(at - 1).getType() == NoteLexer.NUMBER && tokens.get(at - 1).getStopIndex() + 1 == tokens.get(at).getStartIndex();
+		return number(tokens, at + 1) && at > 0 && tokens.get(at - 1).getType() == NoteLexer.NUMBER && tokens.get(at - 1).getStopIndex()
+				+ 1 == tokens.get(at).getStartIndex();
 	}
 
 	/** PITCH 0.5-1.5, 1.0 TO 2.0 PITCH, MAX PITCH 2: what a cutter can make, not what it has. */
 	private static boolean range(CommonTokenStream tokens, int number) {
 		int behind = unit(tokens, number + 1) ? number + 2 : number + 1;
 		int before = unit(tokens, number - 1) ? number - 2 : number - 1;
-		return joined(tokens, before, number) || joined(tokens, number, behind) || spans(tokens, number - 1) && number(tokens, unit(tokens, number - 2) ? number - 3 : number - 2)
-				&& !diameter(tokens, number - 3) || spans(tokens, behind) && number(tokens, behind + 1) && ends(tokens, behind + 2)
+		return joined(tokens, before, number) || joined(tokens, number, behind)
+				|| spans(tokens, number - 1) && number(tokens, unit(tokens, number - 2) ? number - 3 : number - 2) && !diameter(tokens,
+						number - 3) || spans(tokens, behind) && number(tokens, behind + 1) && ends(tokens, behind + 2)
 				|| limit(tokens, behind) || limit(tokens, number - 1) || limit(tokens, number - 2);
 	}
 
 	/** 0.5-1.5: two numbers, the second of which seems to have a sign. */
 	private static boolean joined(CommonTokenStream tokens, int first, int second) {
 		return number(tokens, first) && number(tokens, second) && tokens.get(second).getText().startsWith("-")
-				&& tokens.get(second).getStartIndex() == tokens.get(second - 1).getStopIndex() + 1 && !spans(tokens, second + 1) && !number(tokens, second + 1);
+				&& tokens.get(second).getStartIndex() == tokens.get(second - 1).getStopIndex() + 1 && !spans(tokens, second + 1)
+				&& !number(tokens, second + 1);
 	}
 
 	/** What may stand behind a range whose dash stands apart: in P1.058 - 3/8-24 UNF a thread does, in P1.0 - 3 FLUTE a number of teeth. */
@@ -213,7 +227,8 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 	}
 
 	private static boolean spans(CommonTokenStream tokens, int at) {
-		return type(tokens, at) == NoteLexer.TO || type(tokens, at) != Token.EOF && SPANS.contains(tokens.get(at).getText().toUpperCase(Locale.ROOT));
+		return type(tokens, at) == NoteLexer.TO || type(tokens, at) != Token.EOF && SPANS.contains(tokens.get(at).getText()
+				.toUpperCase(Locale.ROOT));
 	}
 
 	private static boolean limit(CommonTokenStream tokens, int at) {
@@ -232,7 +247,8 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 	/** The length before 20 LOC, 12 LONG, .75 IN CL; the 5 of 5XD LONG and the size of M12 LONG are none. */
 	private static Optional<Double> lengthBefore(CommonTokenStream tokens, int at, LengthUnit unit) {
 		int number = unit(tokens, at) ? at - 1 : at;
-		boolean glued = number > 0 && tokens.get(number - 1).getStopIndex() + 1 == tokens.get(number).getStartIndex() && type(tokens, number - 1) == NoteLexer.WORD;
+		boolean glued = number > 0 && tokens.get(number - 1).getStopIndex() + 1 == tokens.get(number).getStartIndex()
+				&& type(tokens, number - 1) == NoteLexer.WORD;
 		return number(tokens, number) && !glued ? lengthUpTo(tokens, number, unit, LONGEST) : Optional.empty();
 	}
 

@@ -10,9 +10,11 @@ public sealed interface Note {
 	/** The comment it stands in. */
 	ProgramComment comment();
 
-	/** {@code (THREAD: M6X1-6H, DEPTH 12, BLIND)}: what is wanted at the holes of the operation; depth and wall of {@code THROUGH 20} in mm. */
-	record OfThread(ProgramComment comment, Optional<Fact<ThreadSpec>> thread, Optional<Fact<Double>> depth, Optional<Fact<Boolean>> through,
-			Optional<Fact<Double>> wall, Optional<Fact<Integer>> count) implements Note {
+	/**
+	 * {@code (THREAD: M6X1-6H, DEPTH 12, BLIND)}: what is wanted at the holes of the operation; depth and wall of {@code THROUGH 20} in mm.
+	 */
+	record OfThread(ProgramComment comment, Optional<Fact<ThreadSpec>> thread, Optional<Fact<Double>> depth,
+			Optional<Fact<Boolean>> through, Optional<Fact<Double>> wall, Optional<Fact<Integer>> count) implements Note {
 	}
 
 	/** {@code (HOLE: BOTTOM 18, THROUGH 20)}: full diameter depth and wall by the drawing, both from the surface, and the diameter; mm. */

@@ -163,8 +163,8 @@ final class NoteItems {
 	}
 
 	void notRead(ParserRuleContext item, String keyword) {
-		remarks.add(new Remark(location(item), "\"" + text(item) + "\" is not understood in a " + keyword + " note; " + NoteWords.expected(keyword)
-				+ " is expected"));
+		remarks.add(new Remark(location(item), "\"" + text(item) + "\" is not understood in a " + keyword + " note; "
+				+ NoteWords.expected(keyword) + " is expected"));
 	}
 
 	void remark(Token first, Token last, String message) {

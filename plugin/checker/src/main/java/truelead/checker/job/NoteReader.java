@@ -29,8 +29,8 @@ public final class NoteReader {
 	 * Reads a comment.
 	 *
 	 * @param unit the program's unit, for lengths without one of their own
-	 * @return empty where the comment does not begin like one of our notes, with its keyword and a colon, or is a remark on the material that says
-	 *         nothing known
+	 * @return empty where the comment does not begin like one of our notes, with its keyword and a colon, or is a remark on the material
+	 *         that says nothing known
 	 */
 	public static Optional<NoteReading> read(ProgramComment comment, LengthUnit unit) {
 		if (comment.text().length() > LONGEST || comment.text().indexOf(':') < 0 && !CalloutReader.mayHoldCallout(comment.text())) {
@@ -60,14 +60,18 @@ public final class NoteReader {
 		return new CommonTokenStream(lexer);
 	}
 
-	/** Whether a comment begins like one of our notes. Reads only as many tokens as it takes to tell: far most comments are no notes, and their first word says so. */
+	/**
+	 * Whether a comment begins like one of our notes. Reads only as many tokens as it takes to tell: far most comments are no notes, and
+	 * their first word says so.
+	 */
 	public static boolean isNote(String text) {
 		CommonTokenStream tokens = tokens(text);
 		int first = tokens.LA(1);
 		return switch (first) {
 			case NoteLexer.MACHINE -> tokens.LA(2) == NoteLexer.PROFILE && tokens.LA(3) == NoteLexer.COLON;
 			case NoteLexer.MATERIAL -> tokens.LA(2) != Token.EOF;
-			case NoteLexer.THREAD, NoteLexer.HOLE, NoteLexer.TOOL, NoteLexer.STOCK, NoteLexer.SURFACE, NoteLexer.ALLOW -> tokens.LA(2) == NoteLexer.COLON;
+			case NoteLexer.THREAD, NoteLexer.HOLE, NoteLexer.TOOL, NoteLexer.STOCK, NoteLexer.SURFACE, NoteLexer.ALLOW ->
+					tokens.LA(2) == NoteLexer.COLON;
 			default -> false;
 		};
 	}
@@ -82,7 +86,8 @@ public final class NoteReader {
 		}
 
 		@Override
-		public void syntaxError(Recognizer<?, ?> recognizer, Object symbol, int line, int column, String message, RecognitionException cause) {
+		public void syntaxError(Recognizer<?, ?> recognizer, Object symbol, int line, int column, String message,
+				RecognitionException cause) {
 			Token token = (Token) symbol;
 			String keyword = ((NoteParser) recognizer).getInputStream().get(0).getText().toUpperCase(Locale.ROOT);
 			String shown = token.getType() == Token.EOF ? "the end of the note" : "\"" + token.getText() + "\"";

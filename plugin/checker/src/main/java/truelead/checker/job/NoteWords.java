@@ -10,7 +10,8 @@ public final class NoteWords {
 	private static final Map<String, List<String>> ITEMS = Map.of(
 			"THREAD", List.of("M6X1-6H", "1/4-20 UNC-2B", "DEPTH", "BLIND", "THROUGH", "COUNT"),
 			"HOLE", List.of("BOTTOM", "THROUGH", "WALL", "BLIND", "DIA"),
-			"TOOL", List.of("T", "FORM TAP", "SPIRAL POINT TAP", "SPIRAL FLUTE TAP", "DRILL", "THREAD MILL", "LEAD", "DIA", "REACH", "TEETH", "NOSE", "FLAT",
+			"TOOL", List.of("T", "FORM TAP", "SPIRAL POINT TAP", "SPIRAL FLUTE TAP", "DRILL", "THREAD MILL", "LEAD", "DIA", "REACH",
+					"TEETH", "NOSE", "FLAT",
 					"ANGLE", "PITCH", "COMB", "SINGLE", "EDGE FEED", "TOOTH FEED", "RIGID HOLDER", "FLOATING HOLDER", "SYNCHRO HOLDER",
 					"SELF REVERSING HOLDER", "LIMIT"),
 			"STOCK", List.of("STEEL", "STAINLESS", "CAST IRON", "ALUMINIUM", "BRASS", "BRONZE", "TITANIUM", "PLASTIC", "HRC", "HB", "HV"),

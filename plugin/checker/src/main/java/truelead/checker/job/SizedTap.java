@@ -10,7 +10,10 @@ import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadSystem;
 import truelead.checker.thread.ThreadTable;
 
-/** The thread of a tap that is said by diameter and pitch, each by itself, as programs of a machine say it: {@code D=12. PITCH=1.75 RIGHT HAND TAP}. */
+/**
+ * The thread of a tap that is said by diameter and pitch, each by itself, as programs of a machine say it:
+ * {@code D=12. PITCH=1.75 RIGHT HAND TAP}.
+ */
 final class SizedTap {
 
 	/** What written decimals leave open of a diameter and of a pitch, mm: D=3.505 and PITCH=0.794 for #6-32. */
@@ -28,7 +31,8 @@ final class SizedTap {
 		double diameter = tap.diameter().get().toolMm(unit);
 		Hand hand = tap.hand().orElse(Hand.RIGHT);
 		return lengths(tap.pitch().get(), unit).stream().flatMap(pitch -> List.of(ThreadSystem.METRIC, ThreadSystem.UNIFIED).stream()
-				.flatMap(system -> ThreadTable.standard().threads(system).stream()).filter(thread -> Math.abs(thread.diameter() - diameter) <= DIAMETER && Math.abs(thread.pitch() - pitch) <= PITCH))
+				.flatMap(system -> ThreadTable.standard().threads(system).stream())
+				.filter(thread -> Math.abs(thread.diameter() - diameter) <= DIAMETER && Math.abs(thread.pitch() - pitch) <= PITCH))
 				.findFirst().map(thread -> thread.withHand(hand));
 	}
 

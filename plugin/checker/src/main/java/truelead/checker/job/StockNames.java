@@ -16,13 +16,15 @@ final class StockNames {
 			Map.entry("304L", StockGroup.STAINLESS), Map.entry("17-4", StockGroup.STAINLESS), Map.entry("17-4PH", StockGroup.STAINLESS),
 			Map.entry(CAST, StockGroup.CAST_IRON), Map.entry("IRON", StockGroup.CAST_IRON), Map.entry("GG", StockGroup.CAST_IRON),
 			Map.entry("GGG", StockGroup.CAST_IRON), Map.entry("GJL", StockGroup.CAST_IRON), Map.entry("GJS", StockGroup.CAST_IRON),
-			Map.entry("ALUMINIUM", StockGroup.ALUMINIUM), Map.entry("ALUMINUM", StockGroup.ALUMINIUM), Map.entry("ALU", StockGroup.ALUMINIUM),
+			Map.entry("ALUMINIUM", StockGroup.ALUMINIUM), Map.entry("ALUMINUM", StockGroup.ALUMINIUM),
+			Map.entry("ALU", StockGroup.ALUMINIUM),
 			Map.entry("ALUM", StockGroup.ALUMINIUM), Map.entry("AL", StockGroup.ALUMINIUM), Map.entry("6061", StockGroup.ALUMINIUM),
 			Map.entry("6061-T6", StockGroup.ALUMINIUM), Map.entry("6082", StockGroup.ALUMINIUM), Map.entry("7075", StockGroup.ALUMINIUM),
 			Map.entry("7075-T6", StockGroup.ALUMINIUM), Map.entry("2024", StockGroup.ALUMINIUM), Map.entry("5083", StockGroup.ALUMINIUM),
 			Map.entry("BRASS", StockGroup.BRASS), Map.entry("BRONZE", StockGroup.BRONZE), Map.entry("COPPER", StockGroup.COPPER),
 			Map.entry("TITANIUM", StockGroup.TITANIUM), Map.entry("TI", StockGroup.TITANIUM), Map.entry("TI6AL4V", StockGroup.TITANIUM),
-			Map.entry("NICKEL", StockGroup.NICKEL_ALLOY), Map.entry("SUPERALLOY", StockGroup.NICKEL_ALLOY), Map.entry("718", StockGroup.NICKEL_ALLOY),
+			Map.entry("NICKEL", StockGroup.NICKEL_ALLOY), Map.entry("SUPERALLOY", StockGroup.NICKEL_ALLOY),
+			Map.entry("718", StockGroup.NICKEL_ALLOY),
 			Map.entry("625", StockGroup.NICKEL_ALLOY), Map.entry("MAGNESIUM", StockGroup.MAGNESIUM), Map.entry("ZINC", StockGroup.ZINC),
 			Map.entry("PLASTIC", StockGroup.PLASTIC), Map.entry("POM", StockGroup.PLASTIC), Map.entry("PEEK", StockGroup.PLASTIC),
 			Map.entry("NYLON", StockGroup.PLASTIC), Map.entry("ACETAL", StockGroup.PLASTIC), Map.entry("STEEL", StockGroup.STEEL),
@@ -43,7 +45,8 @@ final class StockNames {
 	static Optional<StockGroup> group(List<String> words) {
 		List<String> known = words.stream().map(StockNames::known).flatMap(Optional::stream).toList();
 		List<StockGroup> groups = known.stream().filter(word -> !word.equals(CAST)).map(WORDS::get).toList();
-		return groups.stream().filter(g -> g != StockGroup.STEEL).findFirst().or(() -> groups.stream().findFirst()).or(() -> known.stream().findFirst().map(WORDS::get));
+		return groups.stream().filter(g -> g != StockGroup.STEEL).findFirst().or(() -> groups.stream().findFirst())
+				.or(() -> known.stream().findFirst().map(WORDS::get));
 	}
 
 	/** The word in capitals, or without the digits of its strength: GG25, GGG40. */

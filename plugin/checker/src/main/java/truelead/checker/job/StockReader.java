@@ -50,7 +50,10 @@ final class StockReader {
 		return Optional.of(new Reading(new Stock(group.orElse(StockGroup.OTHER), words, hardness)));
 	}
 
-	/** The first item in which a number is followed by what is one letter off HRC, 28 XRC, or that says a hardness beyond the scale, 280 HRC. */
+	/**
+	 * The first item in which a number is followed by what is one letter off HRC, 28 XRC, or that says a hardness beyond the scale, 280
+	 * HRC.
+	 */
 	static Optional<NoteParser.StockItemContext> misspelt(NoteParser.StockNoteContext note) {
 		return note.stockItem().stream().filter(StockReader::misspelt).findFirst();
 	}
@@ -61,12 +64,14 @@ final class StockReader {
 	}
 
 	private static boolean misspelt(NoteParser.StockItemContext given) {
-		if (given instanceof NoteParser.StockGivenContext said && said.hardness().stream().anyMatch(hardness -> rockwell(hardness) > HARDEST)) {
+		if (given instanceof NoteParser.StockGivenContext said
+				&& said.hardness().stream().anyMatch(hardness -> rockwell(hardness) > HARDEST)) {
 			return true;
 		}
 		for (int i = 1; i < given.getChildCount(); i++) {
 			String word = given.getChild(i).getText().toUpperCase(Locale.ROOT);
-			boolean behindNumber = given.getChild(i - 1) instanceof TerminalNode before && before.getSymbol().getType() == NoteParser.NUMBER;
+			boolean behindNumber = given.getChild(i - 1) instanceof TerminalNode before
+					&& before.getSymbol().getType() == NoteParser.NUMBER;
 			if (behindNumber && word.length() == HRC.length() && !SCALES.contains(word) && same(word) == HRC.length() - 1) {
 				return true;
 			}
@@ -85,8 +90,8 @@ final class StockReader {
 	}
 
 	private static double rockwell(NoteParser.HardnessContext given) {
-		double value = given.NUMBER().stream().skip(named(given).isEmpty() ? 0 : 1).mapToDouble(number -> Math.abs(NoteItems.number(number.getText())))
-				.max().orElse(0);
+		double value = given.NUMBER().stream().skip(named(given).isEmpty() ? 0 : 1)
+				.mapToDouble(number -> Math.abs(NoteItems.number(number.getText()))).max().orElse(0);
 		return given.HRC() != null ? value : given.HB() != null ? Hardness.fromBrinell(value) : Hardness.fromVickers(value);
 	}
 }

@@ -27,10 +27,12 @@ record TapLead(Optional<Double> turns, Optional<Double> length) {
 	private static final double LONGEST = 200;
 
 	/** Words that stand beside the form or the number and say nothing more. */
-	private static final Set<String> BESIDE = Set.of("TAP", "TYPE", "STYLE", "CHAMFER", "DIN", "ISO", "ASME", "P", "XP", "TH", "THD", "THDS", "GANG", "G\u00c4NGE", "GAENGE", "ANSCHNITT");
+	private static final Set<String> BESIDE = Set.of("TAP", "TYPE", "STYLE", "CHAMFER", "DIN", "ISO", "ASME", "P", "XP", "TH", "THD",
+			"THDS", "GANG", "G\u00c4NGE", "GAENGE", "ANSCHNITT");
 
 	/** Further ways to write the names of the forms. */
-	private static final Map<String, String> SPELLINGS = Map.of("BOTTOM", "BOTTOMING", "BTM", "BOTTOMING", "MOD", "MODIFIED", "SEMI", "MODIFIED");
+	private static final Map<String, String> SPELLINGS = Map.of("BOTTOM", "BOTTOMING", "BTM", "BOTTOMING", "MOD", "MODIFIED",
+			"SEMI", "MODIFIED");
 
 	/** Reads a cell of a tool list; empty for what is no lead. */
 	static Optional<TapLead> ofCell(String text, boolean forming) {
@@ -47,7 +49,8 @@ record TapLead(Optional<Double> turns, Optional<Double> length) {
 		StringBuilder points = new StringBuilder(text);
 		for (int i = 0; i < text.length(); i++) {
 			if (text.charAt(i) == ',') {
-				boolean decimal = i > 0 && i + 1 < text.length() && Character.isDigit(text.charAt(i - 1)) && Character.isDigit(text.charAt(i + 1));
+				boolean decimal = i > 0 && i + 1 < text.length() && Character.isDigit(text.charAt(i - 1))
+						&& Character.isDigit(text.charAt(i + 1));
 				points.setCharAt(i, decimal ? '.' : ' ');
 			}
 		}

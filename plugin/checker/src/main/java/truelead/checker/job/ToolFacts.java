@@ -29,41 +29,48 @@ import truelead.checker.thread.ToolKind;
  * @param edgeFeed   whether the feed is said to be that of the cutter's edge
  * @param limit      limit mark of a tap as written: {@code H3}, {@code 6HX}, {@code 6G}
  */
-public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyle>>> styles, Optional<Fact<Double>> diameter, Optional<Fact<ThreadSpec>> thread,
+public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyle>>> styles, Optional<Fact<Double>> diameter,
+		Optional<Fact<ThreadSpec>> thread,
 		Optional<Fact<Double>> pitch, Optional<Fact<Double>> leadTurns, Optional<Fact<Double>> pointAngle,
-		Optional<Fact<Holder>> holder, Optional<Fact<Integer>> teeth, Optional<Fact<Double>> reach, Optional<Fact<Double>> cutting, Optional<Fact<Double>> nose,
-		Optional<Fact<Double>> tipFlat, Optional<Fact<Boolean>> comb, Optional<Fact<Boolean>> leftCutting, Optional<Fact<Double>> toothFeed, Optional<Fact<Boolean>> edgeFeed,
+		Optional<Fact<Holder>> holder, Optional<Fact<Integer>> teeth, Optional<Fact<Double>> reach, Optional<Fact<Double>> cutting,
+		Optional<Fact<Double>> nose,
+		Optional<Fact<Double>> tipFlat, Optional<Fact<Boolean>> comb, Optional<Fact<Boolean>> leftCutting, Optional<Fact<Double>> toothFeed,
+		Optional<Fact<Boolean>> edgeFeed,
 		Optional<Fact<String>> limit) {
 
 	/** Nothing is known. */
-	public static final ToolFacts NONE = new ToolFacts(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+	public static final ToolFacts NONE = new ToolFacts(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
 			Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-			Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+			Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
 	/** These facts where they are known, the other's elsewhere. */
 	public ToolFacts or(ToolFacts other) {
 		if (this == NONE || other == NONE) {
 			return this == NONE ? other : this;
 		}
-		return new ToolFacts(kind(kind, other.kind), first(styles, other.styles), first(diameter, other.diameter), first(thread, other.thread), first(pitch, other.pitch),
+		return new ToolFacts(kind(kind, other.kind), first(styles, other.styles), first(diameter, other.diameter),
+				first(thread, other.thread), first(pitch, other.pitch),
 				first(leadTurns, other.leadTurns), first(pointAngle, other.pointAngle),
-				first(holder, other.holder), first(teeth, other.teeth), first(reach, other.reach), first(cutting, other.cutting), first(nose, other.nose),
-				first(tipFlat, other.tipFlat), first(comb, other.comb), first(leftCutting, other.leftCutting), first(toothFeed, other.toothFeed), first(edgeFeed, other.edgeFeed),
+				first(holder, other.holder), first(teeth, other.teeth), first(reach, other.reach), first(cutting, other.cutting),
+				first(nose, other.nose),
+				first(tipFlat, other.tipFlat), first(comb, other.comb), first(leftCutting, other.leftCutting),
+				first(toothFeed, other.toothFeed), first(edgeFeed, other.edgeFeed),
 				first(limit, other.limit));
 	}
 
 	/** Where the nearer says no more than tap, another may say whether it cuts or forms. */
 	private static Optional<Fact<ToolKind>> kind(Optional<Fact<ToolKind>> nearer, Optional<Fact<ToolKind>> other) {
-		boolean told = nearer.filter(kind -> kind.value() == ToolKind.TAP).isPresent() && other.filter(kind -> kind.value().tap()).isPresent();
+		boolean told = nearer.filter(kind -> kind.value() == ToolKind.TAP).isPresent()
+				&& other.filter(kind -> kind.value().tap()).isPresent();
 		return told ? other : first(nearer, other);
 	}
 
 	/** The same, said at another place. */
 	public ToolFacts at(Location place) {
 		Optional<Location> at = Optional.of(place);
-		return this == NONE ? NONE : new ToolFacts(at(kind, at), at(styles, at), at(diameter, at), at(thread, at), at(pitch, at), at(leadTurns, at),
-				at(pointAngle, at), at(holder, at), at(teeth, at), at(reach, at), at(cutting, at), at(nose, at), at(tipFlat, at),
-				at(comb, at), at(leftCutting, at), at(toothFeed, at), at(edgeFeed, at), at(limit, at));
+		return this == NONE ? NONE : new ToolFacts(at(kind, at), at(styles, at), at(diameter, at), at(thread, at), at(pitch, at),
+				at(leadTurns, at), at(pointAngle, at), at(holder, at), at(teeth, at), at(reach, at), at(cutting, at), at(nose, at),
+				at(tipFlat, at), at(comb, at), at(leftCutting, at), at(toothFeed, at), at(edgeFeed, at), at(limit, at));
 	}
 
 	private static <T> Optional<Fact<T>> at(Optional<Fact<T>> said, Optional<Location> at) {
@@ -72,13 +79,14 @@ public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyl
 
 	/** These facts, with another diameter, mm. */
 	public ToolFacts withDiameter(Fact<Double> other) {
-		return new ToolFacts(kind, styles, Optional.of(other), thread, pitch, leadTurns, pointAngle, holder, teeth, reach, cutting, nose, tipFlat, comb, leftCutting, toothFeed, edgeFeed, limit);
+		return new ToolFacts(kind, styles, Optional.of(other), thread, pitch, leadTurns, pointAngle, holder, teeth, reach, cutting, nose,
+				tipFlat, comb, leftCutting, toothFeed, edgeFeed, limit);
 	}
 
 	/** These facts, with a lead in turns and a point angle in radians where none is known. */
 	public ToolFacts withDefaults(Optional<Fact<Double>> turns, Optional<Fact<Double>> angle) {
-		return turns.isEmpty() && angle.isEmpty() ? this : new ToolFacts(kind, styles, diameter, thread, pitch, first(leadTurns, turns), first(pointAngle, angle), holder, teeth, reach, cutting, nose,
-				tipFlat, comb, leftCutting, toothFeed, edgeFeed, limit);
+		return turns.isEmpty() && angle.isEmpty() ? this : new ToolFacts(kind, styles, diameter, thread, pitch, first(leadTurns, turns),
+				first(pointAngle, angle), holder, teeth, reach, cutting, nose, tipFlat, comb, leftCutting, toothFeed, edgeFeed, limit);
 	}
 
 	/** Whether it is called any kind of tap. */
@@ -160,7 +168,8 @@ public record ToolFacts(Optional<Fact<ToolKind>> kind, Optional<Fact<Set<TapStyl
 			Optional<Fact<Double>> p = pitch.isPresent() ? pitch : thread.map(t -> t.map(ThreadSpec::pitch));
 			Optional<Fact<Double>> turns = leadTurns.isPresent() || p.isEmpty() ? leadTurns
 					: leadLength.map(l -> l.map(mm -> mm / p.get().value()));
-			return new ToolFacts(kind, styles, diameter, thread, p, turns, pointAngle, holder, teeth, reach, cutting, nose, tipFlat, comb, leftCutting, toothFeed, edgeFeed, limit);
+			return new ToolFacts(kind, styles, diameter, thread, p, turns, pointAngle, holder, teeth, reach, cutting, nose, tipFlat, comb,
+					leftCutting, toothFeed, edgeFeed, limit);
 		}
 	}
 }

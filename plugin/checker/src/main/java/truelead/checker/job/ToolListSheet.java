@@ -45,8 +45,8 @@ public record ToolListSheet(List<Row> rows, List<Remark> remarks) {
 	/** Reads a file, whatever it holds. */
 	public static ToolListSheet of(ProgramFile csv) {
 		ToolTable.Reading reading = ToolTable.read(csv);
-		return new ToolListSheet(new TreeMap<>(reading.tools()).entrySet().stream()
-				.map(tool -> new Row(tool.getKey(), reading.lines().get(tool.getKey()), words(tool.getValue()))).toList(), reading.remarks());
+		return new ToolListSheet(new TreeMap<>(reading.tools()).entrySet().stream().map(tool ->
+				new Row(tool.getKey(), reading.lines().get(tool.getKey()), words(tool.getValue()))).toList(), reading.remarks());
 	}
 
 	private static Map<ToolColumn, String> words(ToolFacts tool) {

@@ -46,7 +46,8 @@ final class ToolRow {
 		facts.or(FreeText.tool(kind, FactSource.TOOL_FILE, at, unit));
 		cell(ToolColumn.THREAD).ifPresent(text -> {
 			Optional<ThreadSpec> thread = FreeText.thread(text);
-			thread.ifPresentOrElse(t -> facts.thread = Optional.of(fact(t, text)), () -> bad(ToolColumn.THREAD, text, "a thread such as M6X1 or 1/4-20 UNC"));
+			thread.ifPresentOrElse(t -> facts.thread = Optional.of(fact(t, text)),
+					() -> bad(ToolColumn.THREAD, text, "a thread such as M6X1 or 1/4-20 UNC"));
 		});
 	}
 

@@ -16,8 +16,8 @@ import truelead.checker.program.ProgramFile;
 import truelead.grammar.Span;
 
 /**
- * Reads a tool list file: CSV with a line of headers, see {@link ToolColumn}, parted by commas, semicolons or tabs. A cell that cannot be read
- * is a remark on its row; the other cells of the row still count.
+ * Reads a tool list file: CSV with a line of headers, see {@link ToolColumn}, parted by commas, semicolons or tabs. A cell that cannot be
+ * read is a remark on its row; the other cells of the row still count.
  */
 final class ToolTable {
 
@@ -48,7 +48,8 @@ final class ToolTable {
 				.setIgnoreEmptyLines(true).get())) {
 			table.rows(parser);
 		} catch (IOException | UncheckedIOException | IllegalStateException unreadable) {
-			table.remarks.add(new Remark(table.line(0), "the tool list is no CSV text: a quotation mark is open or followed by other text"));
+			table.remarks.add(new Remark(table.line(0),
+					"the tool list is no CSV text: a quotation mark is open or followed by other text"));
 		}
 		return new Reading(table.tools, table.lines, table.remarks);
 	}
@@ -69,7 +70,8 @@ final class ToolTable {
 					ToolColumn.of(row.get(i)).ifPresent(c -> columns.putIfAbsent(c, column));
 				}
 				if (!columns.containsKey(ToolColumn.TOOL)) {
-					remarks.add(new Remark(line(line), "the tool list has no column TOOL; its first line names the columns, such as TOOL,KIND,DIAMETER,THREAD"));
+					remarks.add(new Remark(line(line),
+							"the tool list has no column TOOL; its first line names the columns, such as TOOL,KIND,DIAMETER,THREAD"));
 					return;
 				}
 				header = false;

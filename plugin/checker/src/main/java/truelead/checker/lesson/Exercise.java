@@ -61,8 +61,8 @@ public record Exercise(String lesson, int number, String task) {
 	}
 
 	/**
-	 * What is still to do in an answer: findings above information, accepted ones too, what could not be followed, and threads of the exercise
-	 * that are no longer made. Empty when it is done.
+	 * What is still to do in an answer: findings above information, accepted ones too, what could not be followed, and threads of the
+	 * exercise that are no longer made. Empty when it is done.
 	 *
 	 * @param given  the check of {@link #program()}
 	 * @param answer the check of the answer
@@ -71,13 +71,15 @@ public record Exercise(String lesson, int number, String task) {
 		List<String> left = new ArrayList<>();
 		for (Finding finding : answer.findings()) {
 			if (finding.severity() != Severity.INFORMATION) {
-				left.add("line " + (finding.at().line() + 1) + ": " + finding.rule() + ": " + finding.message() + (finding.accepted().isPresent() ? " (accepting it is not mending it)" : ""));
+				left.add("line " + (finding.at().line() + 1) + ": " + finding.rule() + ": " + finding.message()
+						+ (finding.accepted().isPresent() ? " (accepting it is not mending it)" : ""));
 			}
 		}
 		Map<String, Integer> made = threads(answer.work());
 		threads(given.work()).forEach((thread, holes) -> {
 			if (made.getOrDefault(thread, 0) < holes) {
-				left.add(thread + " is wanted at " + holes + (holes == 1 ? " hole" : " holes") + ", the answer makes it at " + made.getOrDefault(thread, 0));
+				left.add(thread + " is wanted at " + holes + (holes == 1 ? " hole" : " holes") + ", the answer makes it at "
+						+ made.getOrDefault(thread, 0));
 			}
 		});
 		return left;
@@ -86,7 +88,8 @@ public record Exercise(String lesson, int number, String task) {
 	private static Map<String, Integer> threads(Work work) {
 		Map<String, Integer> threads = new TreeMap<>();
 		for (ThreadingOperation operation : work.operations()) {
-			threads.merge(operation.wanted().thread().map(Fact::value).map(t -> t.designation()).orElse("a thread without a name"), operation.holes().size(), Integer::sum);
+			threads.merge(operation.wanted().thread().map(Fact::value).map(t -> t.designation()).orElse("a thread without a name"),
+					operation.holes().size(), Integer::sum);
 		}
 		return threads;
 	}

@@ -24,37 +24,50 @@ final class FeedLesson implements Lesson {
 
 	@Override
 	public String introduction() {
-		return "A tap advances one pitch a turn whether the feed does or not. What the feed is off in a turn adds up over the depth, and something has to give:"
+		return "A tap advances one pitch a turn whether the feed does or not. What the feed is off in a turn adds up over the depth, and "
+				+ "something has to give:"
 				+ " first the holder, as far as its travel goes, then the flanks of the thread, then the tap. Move the numbers.";
 	}
 
 	@Override
 	public List<Control> controls() {
-		return List.of(Control.number("diameter", "Diameter D", "mm", 1, 64, 0.5, 6), Control.number("pitch", "Pitch P", "mm", 0.2, 8, 0.05, 1),
-				Control.number("speed", "Speed S", "rev/min", 10, 6000, 10, 800), Control.choice("mode", "Feed mode", 0, "per minute", "per revolution"),
-				Control.number("feed", "Feed F", "mm/min or mm/rev", 0.1, 12000, 1, 790), Control.number("decimals", "Decimals that F is written with", "", 0, 4, 1, 3),
-				Control.number("depth", "Depth of the tap in the part", "mm", 1, 150, 0.5, 15), Control.number("height", "R plane above the part", "mm", 0, 50, 0.5, 3),
+		return List.of(Control.number("diameter", "Diameter D", "mm", 1, 64, 0.5, 6),
+				Control.number("pitch", "Pitch P", "mm", 0.2, 8, 0.05, 1),
+				Control.number("speed", "Speed S", "rev/min", 10, 6000, 10, 800), Control.choice("mode", "Feed mode", 0, "per minute",
+						"per revolution"),
+				Control.number("feed", "Feed F", "mm/min or mm/rev", 0.1, 12000, 1, 790),
+				Control.number("decimals", "Decimals that F is written with", "", 0, 4, 1, 3),
+				Control.number("depth", "Depth of the tap in the part", "mm", 1, 150, 0.5, 15),
+				Control.number("height", "R plane above the part", "mm", 0, 50, 0.5, 3),
 				Control.choice("holder", "Holder", 0, "rigid", "synchronised, with a little travel", "tension and compression"),
 				Control.number("travel", "Travel of the holder, either way", "mm", 0, 15, 0.1, 0.5),
 				Control.number("stiffness", "Stiffness of the holder in its travel", "N/mm", 5, 2000, 5, 500),
 				Control.number("turning", "What the spindle really turns, of S", "%", 90, 110, 0.5, 100),
 				Control.number("acceleration", "Spindle's acceleration", "rev/s²", 5, 500, 5, 80),
-				Control.number("force", "Specific cutting force of the stock", "N/mm²", 400, 3500, 50, 2100), Control.number("lead", "Lead of the tap", "turns", 1, 10, 0.5, 2.5),
-				Control.number("threads", "Threads on the tap", "", 4, 40, 1, 16), Control.choice("kind", "Kind of tap", 0, "cutting", "forming"));
+				Control.number("force", "Specific cutting force of the stock", "N/mm²", 400, 3500, 50, 2100),
+				Control.number("lead", "Lead of the tap", "turns", 1, 10, 0.5, 2.5),
+				Control.number("threads", "Threads on the tap", "", 4, 40, 1, 16),
+				Control.choice("kind", "Kind of tap", 0, "cutting", "forming"));
 	}
 
 	@Override
 	public List<Reading> readings() {
 		String none = "not in this depth";
-		return List.of(new Reading("written", "F as written", "", 4, ""), new Reading("right", "F that fits", "", 4, ""), new Reading("advance", "Advance a turn", "mm", 4, ""),
+		return List.of(new Reading("written", "F as written", "", 4, ""), new Reading("right", "F that fits", "", 4, ""),
+				new Reading("advance", "Advance a turn", "mm", 4, ""),
 				new Reading("error", "Off in a turn, F/S - P", "mm", 4, ""), new Reading("turns", "Turns to depth", "", 1, ""),
 				new Reading("lag", "Off at the bottom", "mm", 3, ""), new Reading("used", "Travel of the holder used", "mm", 3, ""),
 				new Reading("full", "Travel used up at turn", "", 1, none), new Reading("axial", "Axial force at the bottom", "N", 0, ""),
-				new Reading("pressure", "Load on the flanks", "N/mm²", 1, ""), new Reading("shaved", "Shaved off the flanks at the mouth", "mm", 3, ""),
-				new Reading("oversize", "That is worth on the pitch diameter", "mm", 3, ""), new Reading("torque", "Torque at the bottom", "N m", 1, ""),
-				new Reading("strain", "Strength of the tap used", "%", 0, ""), new Reading("breaks", "Likely to break at turn", "", 1, none),
-				new Reading("early", "Where the tap is half as strong, at turn", "", 1, none), new Reading("late", "Where it is twice as strong, at turn", "", 1, none),
-				new Reading("runUp", "Run-up of the spindle, along the axis", "mm", 2, ""), new Reading("overrun", "Tap goes on while the spindle stops", "mm", 2, ""),
+				new Reading("pressure", "Load on the flanks", "N/mm²", 1, ""),
+				new Reading("shaved", "Shaved off the flanks at the mouth", "mm", 3, ""),
+				new Reading("oversize", "That is worth on the pitch diameter", "mm", 3, ""), new Reading("torque", "Torque at the bottom",
+						"N m", 1, ""),
+				new Reading("strain", "Strength of the tap used", "%", 0, ""),
+				new Reading("breaks", "Likely to break at turn", "", 1, none),
+				new Reading("early", "Where the tap is half as strong, at turn", "", 1, none),
+				new Reading("late", "Where it is twice as strong, at turn", "", 1, none),
+				new Reading("runUp", "Run-up of the spindle, along the axis", "mm", 2, ""),
+				new Reading("overrun", "Tap goes on while the spindle stops", "mm", 2, ""),
 				new Reading("reversal", "Travel of the holder needed at the bottom", "mm", 2, ""));
 	}
 
@@ -62,43 +75,54 @@ final class FeedLesson implements Lesson {
 	public List<Plot> plots() {
 		return List.of(
 				new Plot("How far the feed and the thread are apart", "turns in the part", "mm along the axis", false,
-						List.of(new Curve("apart", "apart (behind is below 0)", Dash.SOLID), new Curve("holder", "taken by the holder", Dash.LONG),
+						List.of(new Curve("apart", "apart (behind is below 0)", Dash.SOLID),
+								new Curve("holder", "taken by the holder", Dash.LONG),
 								new Curve("cut", "shaved off the flanks", Dash.DOTS))),
 				new Plot("Axial force", "turns in the part", "N", false, List.of(new Curve("pull", "axial force", Dash.SOLID))),
 				new Plot("Strength of the tap used", "turns in the part", "% (100 breaks)", false,
-						List.of(new Curve("load", "likely", Dash.SOLID), new Curve("weak", "half as strong", Dash.LONG), new Curve("strong", "twice as strong", Dash.DOTS),
+						List.of(new Curve("load", "likely", Dash.SOLID), new Curve("weak", "half as strong", Dash.LONG),
+								new Curve("strong", "twice as strong", Dash.DOTS),
 								new Curve("limit", "breaks", Dash.MIXED))));
 	}
 
 	@Override
 	public List<String> sentences() {
 		return List.of("F fits: {advance:4} mm a turn is the pitch, and nothing has to give.",
-				"The feed falls behind: {error:4} mm a turn, {lag:3} mm after {turns:1} turns. The tap wants to go deeper than it is led and is held back.",
-				"The feed runs ahead: {error:4} mm a turn, {lag:3} mm after {turns:1} turns. The tap is pushed deeper than its thread goes.",
+				"The feed falls behind: {error:4} mm a turn, {lag:3} mm after {turns:1} turns. The tap wants to go deeper than it is led "
+				+ "and is held back.",
+				"The feed runs ahead: {error:4} mm a turn, {lag:3} mm after {turns:1} turns. The tap is pushed deeper than its "
+				+ "thread goes.",
 				"The holder takes nearly all of it, {used:3} of {travel:2} mm.",
 				"The holder's travel of {travel:2} mm is used up at turn {full:1}; from there the flanks pay.",
 				"Nothing but the flanks can give: {axial:0} N press on them at the bottom, {pressure:1} N/mm².",
-				"At the mouth {shaved:3} mm are shaved off the width of the thread, of {ridge:3} at the pitch line: {oversize:3} mm on the pitch diameter.",
-				"More is shaved off the flanks at the mouth, {shaved:3} mm, than the thread is wide at its pitch line, {ridge:3} mm: no thread is left there.",
+				"At the mouth {shaved:3} mm are shaved off the width of the thread, of {ridge:3} at the pitch line: {oversize:3} mm on the "
+				+ "pitch diameter.",
+				"More is shaved off the flanks at the mouth, {shaved:3} mm, than the thread is wide at its pitch line, {ridge:3} mm: no "
+				+ "thread is left there.",
 				"A tap of this size would likely break about turn {breaks:1}; the estimate may be off by a factor of two either way.",
-				"The tap likely holds with {strain:0} % of its strength used; were it half as strong as supposed, it would break about turn {early:1}.",
+				"The tap likely holds with {strain:0} % of its strength used; were it half as strong as supposed, it would break about "
+				+ "turn {early:1}.",
 				"The tap holds: {strain:0} % of its strength is used.",
 				"The spindle needs {runUp:2} mm to come up to speed, and R leaves {height:2} mm: it is still gaining speed in the part.",
-				"The feed stops at depth, the spindle needs {stop:2} turns more: the tap goes {overrun:2} mm deeper by itself. Bottom of the hole and travel of the holder must have that room.",
-				"Feed and spindle are not coupled: at {turning:1} % of S a feed a minute is off although F is right; a feed a turn is not.");
+				"The feed stops at depth, the spindle needs {stop:2} turns more: the tap goes {overrun:2} mm deeper by itself. Bottom of "
+				+ "the hole and travel of the holder must have that room.",
+				"Feed and spindle are not coupled: at {turning:1} % of S a feed a minute is off although F is right; a feed a "
+				+ "turn is not.");
 	}
 
 	@Override
 	public List<String> grounds() {
 		return List.of("Off = turns x (F/S - P) and run-up (S/60)² P / (2 a): kinematics.",
-				"Flanks: every thread of the tap in the hole shaves the error of a turn, chip 0.5413 P x error a thread (geometry of ISO 68-1, 5/8 of the triangle's height); a"
-						+ " widening d is worth 1.732 d on the pitch diameter (geometry of the 60 degree flank).",
-				"Specific cutting force and torque kc P² D / 8000: from memory. Forming takes 2.5 times as much: common practice, no source.",
-				"Spindle, collet and tap in line 20,000 N/mm, friction 0.15: from memory, an order of magnitude.",
-				"Breaking: the tap's core as a round bar of 0.58 D and 1000 N/mm² in torsion, von Mises with the axial force: from memory. Real taps differ, chips that jam are"
-						+ " not in it; read it with a factor of two either way.",
-				"Rigid and synchronised holders are taken to run with a coupled spindle: the feed follows what the spindle really turns. Tension and compression is taken to run"
-						+ " uncoupled, so its reversal goes deeper. Its spring is taken as linear from the middle.");
+				"Flanks: every thread of the tap in the hole shaves the error of a turn, chip 0.5413 P x error a thread (geometry of ISO "
+				+ "68-1, 5/8 of the triangle's height); a"
+				+ " widening d is worth 1.732 d on the pitch diameter (geometry of the 60 degree flank).",
+				"Specific cutting force and torque kc P² D / 8000: from memory. Forming takes 2.5 times as much: common "
+				+ "practice, no source.", "Spindle, collet and tap in line 20,000 N/mm, friction 0.15: from memory, an order of magnitude.",
+				"Breaking: the tap's core as a round bar of 0.58 D and 1000 N/mm² in torsion, von Mises with the axial force: from memory. "
+				+ "Real taps differ, chips that jam are" + " not in it; read it with a factor of two either way.",
+				"Rigid and synchronised holders are taken to run with a coupled spindle: the feed follows what the spindle really turns. "
+				+ "Tension and compression is taken to run"
+				+ " uncoupled, so its reversal goes deeper. Its spring is taken as linear from the middle.");
 	}
 
 	@Override
@@ -114,8 +138,8 @@ final class FeedLesson implements Lesson {
 		double error = advance - pitch;
 		double turns = values.of("depth") / pitch;
 		double travel = values.of("holder") == 0 ? 0 : values.of("travel");
-		TapLoad load = new TapLoad(pitch, values.of("diameter"), Math.abs(error), travel, values.of("stiffness"), values.of("force"), values.of("threads"),
-				values.of("lead"), values.of("kind") == 1);
+		TapLoad load = new TapLoad(pitch, values.of("diameter"), Math.abs(error), travel, values.of("stiffness"), values.of("force"),
+				values.of("threads"), values.of("lead"), values.of("kind") == 1);
 		Outcome outcome = new Outcome();
 		outcome.put("written", written);
 		outcome.put("right", perTurn ? pitch : pitch * speed);

@@ -36,22 +36,29 @@ public final class Filling {
 
 	/** The lesson of a finding with the numbers of its operation; empty where no lesson tells more about it or it is about no operation. */
 	public Optional<Filled> of(Finding finding) {
-		Optional<ThreadingOperation> operation = result.work().operations().stream().filter(o -> o.index() == finding.operation()).findFirst();
-		return Lessons.ofRule(finding.rule()).flatMap(lesson -> operation.filter(o -> fits(lesson, o)).map(o -> of(lesson, o, finding.rule() + ": " + finding.message())));
+		Optional<ThreadingOperation> operation = result.work().operations().stream()
+				.filter(o -> o.index() == finding.operation()).findFirst();
+		return Lessons.ofRule(finding.rule()).flatMap(lesson -> operation.filter(o -> fits(lesson, o))
+				.map(o -> of(lesson, o, finding.rule() + ": " + finding.message())));
 	}
 
-	/** The lesson at a line, from 0: of a finding there, else of the operation nearest to it; only the lesson of that name where one is given. */
+	/**
+	 * The lesson at a line, from 0: of a finding there, else of the operation nearest to it; only the lesson of that name where one is
+	 * given.
+	 */
 	public Optional<Filled> at(int line, Optional<Lesson> wanted) {
 		List<Finding> here = result.findings().stream().filter(finding -> finding.at().line() == line
 				&& finding.at().file().name().equals(result.work().shop().program().name())).toList();
-		Optional<Filled> found = here.stream().map(this::of).flatMap(Optional::stream).filter(f -> wanted.isEmpty() || wanted.get() == f.lesson()).findFirst();
-		return found.or(() -> operationAt(line, here).map(o -> of(wanted.filter(lesson -> fits(lesson, o)).orElseGet(() -> usual(o)), o, ""))
+		Optional<Filled> found = here.stream().map(this::of).flatMap(Optional::stream)
+				.filter(f -> wanted.isEmpty() || wanted.get() == f.lesson()).findFirst();
+		return found.or(() -> operationAt(line, here)
+				.map(o -> of(wanted.filter(lesson -> fits(lesson, o)).orElseGet(() -> usual(o)), o, ""))
 				.filter(f -> wanted.isEmpty() || wanted.get() == f.lesson()));
 	}
 
 	private Optional<ThreadingOperation> operationAt(int line, List<Finding> here) {
-		return NearestOperation.at(result.work(), line)
-				.or(() -> result.work().operations().stream().filter(o -> here.stream().anyMatch(f -> f.operation() == o.index())).findFirst())
+		return NearestOperation.at(result.work(), line).or(() -> result.work().operations().stream()
+				.filter(o -> here.stream().anyMatch(f -> f.operation() == o.index())).findFirst())
 				.or(() -> NearestOperation.to(result.work(), line));
 	}
 
@@ -83,8 +90,8 @@ public final class Filling {
 	private static Values thread(Values values, OperationSheet sheet) {
 		Optional<ThreadSpec> thread = sheet.thread().map(Fact::value);
 		double pitch = thread.map(ThreadSpec::lead).orElse(sheet.advance());
-		return values.with("pitch", pitch).with("diameter", thread.map(ThreadSpec::diameter).orElse(Double.NaN)).with("rise", pitch).with("flat", pitch / 8)
-				.with("speed", sheet.speed());
+		return values.with("pitch", pitch).with("diameter", thread.map(ThreadSpec::diameter).orElse(Double.NaN)).with("rise", pitch)
+				.with("flat", pitch / 8).with("speed", sheet.speed());
 	}
 
 	private Values feed(Values start, Tapping tapping, OperationSheet sheet) {
@@ -92,14 +99,17 @@ public final class Filling {
 		if (!tapping.strokes().isEmpty()) {
 			TapStroke stroke = tapping.strokes().get(0);
 			boolean perTurn = tapping.method().synchronised() || stroke.modal().feedMode() == FeedMode.PER_REVOLUTION;
-			values = values.with("mode", perTurn ? 1 : 0).with("decimals", 4).with("feed", perTurn ? sheet.advance() : sheet.advance() * sheet.speed());
+			values = values.with("mode", perTurn ? 1 : 0).with("decimals", 4)
+					.with("feed", perTurn ? sheet.advance() : sheet.advance() * sheet.speed());
 		}
 		Optional<Holder> holder = tapping.tool().facts().holder().map(Fact::value);
 		double kind = holder.map(h -> h.floats() ? 2.0 : h.travel() > 0 ? 1.0 : 0.0).orElse(0.0);
 		Optional<HoleSheet> hole = sheet.holes().stream().findFirst();
-		return values.with("holder", kind).with("travel", holder.map(Holder::travel).orElse(Double.NaN)).with("stiffness", kind == 2 ? 30 : Double.NaN)
-				.with("depth", hole.map(HoleSheet::tip).orElse(Double.NaN)).with("height", hole.map(HoleSheet::start).orElse(Double.NaN))
-				.with("lead", TapLead.of(tapping.tool().facts()).turns().value()).with("kind", ToolName.forms(tapping.tool().facts()) ? 1 : 0)
+		return values.with("holder", kind).with("travel", holder.map(Holder::travel).orElse(Double.NaN))
+				.with("stiffness", kind == 2 ? 30 : Double.NaN).with("depth", hole.map(HoleSheet::tip).orElse(Double.NaN))
+				.with("height", hole.map(HoleSheet::start).orElse(Double.NaN))
+				.with("lead", TapLead.of(tapping.tool().facts()).turns().value())
+				.with("kind", ToolName.forms(tapping.tool().facts()) ? 1 : 0)
 				.with("acceleration", result.work().shop().profile().number(ProfileKey.SPINDLE_ACCELERATION).orElse(Double.NaN));
 	}
 
@@ -109,9 +119,11 @@ public final class Filling {
 		double point = hole.map(h -> h.drillTip() - h.drillFull()).orElse(Double.NaN);
 		double angle = point > 0 ? 2 * Math.toDegrees(Math.atan(drill / 2 / point)) : Double.NaN;
 		return values.with("drill", Double.isNaN(drill) ? values.of("diameter") - values.of("pitch") : drill).with("angle", angle)
-				.with("drillTip", hole.map(HoleSheet::drillTip).orElse(Double.NaN)).with("tapTip", hole.map(HoleSheet::tip).orElse(Double.NaN))
+				.with("drillTip", hole.map(HoleSheet::drillTip).orElse(Double.NaN))
+				.with("tapTip", hole.map(HoleSheet::tip).orElse(Double.NaN))
 				.with("wanted", Double.isNaN(sheet.called()) ? hole.map(HoleSheet::fullThread).orElse(Double.NaN) : sheet.called())
-				.with("lead", TapLead.of(tapping.tool().facts()).turns().value()).with("leadAngle", ToolName.spiralPoint(tapping.tool().facts()) ? 8 : 15)
+				.with("lead", TapLead.of(tapping.tool().facts()).turns().value())
+				.with("leadAngle", ToolName.spiralPoint(tapping.tool().facts()) ? 8 : 15)
 				.with("kind", ToolName.forms(tapping.tool().facts()) ? 1 : 0);
 	}
 
@@ -123,11 +135,14 @@ public final class Filling {
 		boolean perMinute = pass.modal().feedMode() == FeedMode.PER_MINUTE;
 		double length = Math.abs(pass.endLevel() - pass.startLevel());
 		boolean left = sheet.thread().map(t -> t.value().hand() == Hand.LEFT).orElse(false);
-		return values.with("cutter", cutter).with("radius", path).with("rise", Math.abs(pass.lead())).with("sense", pass.counterclockwise() ? 0 : 1)
-				.with("way", pass.endLevel() < pass.startLevel() ? 1 : 0).with("hand", left ? 1 : 0).with("depth", Double.isNaN(sheet.called()) ? length : sheet.called())
-				.with("flat", milling.tool().facts().tipFlat().map(Fact::value).orElse(Double.NaN)).with("entryRise", values.of("pitch") * values.of("entryAngle") / 360)
+		return values.with("cutter", cutter).with("radius", path).with("rise", Math.abs(pass.lead()))
+				.with("sense", pass.counterclockwise() ? 0 : 1).with("way", pass.endLevel() < pass.startLevel() ? 1 : 0)
+				.with("hand", left ? 1 : 0).with("depth", Double.isNaN(sheet.called()) ? length : sheet.called())
+				.with("flat", milling.tool().facts().tipFlat().map(Fact::value).orElse(Double.NaN))
+				.with("entryRise", values.of("pitch") * values.of("entryAngle") / 360)
 				.with("teeth", milling.tool().facts().teeth().map(t -> (double) t.value()).orElse(Double.NaN))
 				.with("toothFeed", milling.tool().facts().toothFeed().map(Fact::value).orElse(Double.NaN))
-				.with("feed", perMinute ? pass.modal().feed().value() * pass.modal().unit().mm() : pass.modal().feed().value() * pass.modal().unit().mm() * sheet.speed());
+				.with("feed", perMinute ? pass.modal().feed().value() * pass.modal().unit().mm()
+						: pass.modal().feed().value() * pass.modal().unit().mm() * sheet.speed());
 	}
 }

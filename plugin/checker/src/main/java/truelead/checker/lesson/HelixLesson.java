@@ -24,34 +24,49 @@ final class HelixLesson implements Lesson {
 
 	@Override
 	public String introduction() {
-		return "The centre of the cutter runs on a circle of half the difference of thread and cutter, rises one pitch a turn, and the two senses together make the hand. The"
-				+ " edge runs faster than the centre, which is what F moves. Move the numbers, and try the slips people make between radius and diameter.";
+		return "The centre of the cutter runs on a circle of half the difference of thread and cutter, rises one pitch a turn, and the two "
+				+ "senses together make the hand. The"
+				+ " edge runs faster than the centre, which is what F moves. Move the numbers, and try the slips people make between "
+				+ "radius and diameter.";
 	}
 
 	@Override
 	public List<Control> controls() {
-		return List.of(Control.number("diameter", "Diameter D of the thread", "mm", 2, 120, 0.5, 16), Control.number("pitch", "Pitch P", "mm", 0.2, 8, 0.05, 2),
-				Control.number("flat", "Flat at the cutter's tip", "mm", 0, 1, 0.005, 0.25), Control.number("cutter", "Cutter across its edges", "mm", 1, 100, 0.1, 12),
+		return List.of(Control.number("diameter", "Diameter D of the thread", "mm", 2, 120, 0.5, 16),
+				Control.number("pitch", "Pitch P", "mm", 0.2, 8, 0.05, 2),
+				Control.number("flat", "Flat at the cutter's tip", "mm", 0, 1, 0.005, 0.25),
+				Control.number("cutter", "Cutter across its edges", "mm", 1, 100, 0.1, 12),
 				Control.number("radius", "Radius of the helix as worked out", "mm", 0.05, 60, 0.05, 2),
-				Control.choice("slip", "What was typed for it", 0, "the radius", "the diameter instead", "without taking the cutter off", "half of it"),
-				Control.number("rise", "Rise in a turn", "mm", 0.05, 10, 0.05, 2), Control.choice("sense", "Sense of the arcs", 0, "G3, counter-clockwise", "G2, clockwise"),
-				Control.choice("way", "Way of the helix", 0, "up, out of the hole", "down, into it"), Control.choice("hand", "Hand wanted", 0, "right", "left"),
-				Control.number("depth", "Length of thread", "mm", 1, 150, 0.5, 20), Control.number("entryAngle", "Entry, angle about the hole", "degrees", 10, 180, 5, 90),
-				Control.number("entryRise", "Rise of the entry", "mm", 0, 5, 0.05, 0.5), Control.number("speed", "Speed S", "rev/min", 50, 12000, 50, 1600),
-				Control.number("teeth", "Teeth", "", 1, 12, 1, 4), Control.number("toothFeed", "Feed a tooth", "mm", 0.005, 0.5, 0.005, 0.08),
+				Control.choice("slip", "What was typed for it", 0, "the radius", "the diameter instead", "without taking the cutter off",
+						"half of it"),
+				Control.number("rise", "Rise in a turn", "mm", 0.05, 10, 0.05, 2), Control.choice("sense", "Sense of the arcs", 0,
+						"G3, counter-clockwise", "G2, clockwise"),
+				Control.choice("way", "Way of the helix", 0, "up, out of the hole", "down, into it"),
+				Control.choice("hand", "Hand wanted", 0, "right", "left"),
+				Control.number("depth", "Length of thread", "mm", 1, 150, 0.5, 20),
+				Control.number("entryAngle", "Entry, angle about the hole", "degrees", 10, 180, 5, 90),
+				Control.number("entryRise", "Rise of the entry", "mm", 0, 5, 0.05, 0.5), Control.number("speed", "Speed S", "rev/min", 50,
+						12000, 50, 1600),
+				Control.number("teeth", "Teeth", "", 1, 12, 1, 4), Control.number("toothFeed", "Feed a tooth", "mm", 0.005,
+						0.5, 0.005, 0.08),
 				Control.number("feed", "Feed F, at the centre", "mm/min", 1, 5000, 1, 128));
 	}
 
 	@Override
 	public List<Reading> readings() {
-		return List.of(new Reading("needed", "Radius that fits, (D - cutter) / 2", "mm", 4, ""), new Reading("path", "Radius the centre runs on", "mm", 4, ""),
+		return List.of(new Reading("needed", "Radius that fits, (D - cutter) / 2", "mm", 4, ""),
+				new Reading("path", "Radius the centre runs on", "mm", 4, ""),
 				new Reading("cut", "Major diameter cut", "mm", 4, ""), new Reading("size", "Off in diameter", "mm", 4, ""),
 				new Reading("middle", "Pitch diameter cut", "mm", 4, ""), new Reading("lead", "Off in a turn", "mm", 4, ""),
-				new Reading("drift", "Off over the length of thread", "mm", 3, ""), new Reading("worth", "That is worth on the pitch diameter", "mm", 3, ""),
-				new Reading("turns", "Turns of the helix", "", 2, ""), new Reading("enters", "Cutter to the sides of the hole (P off D)", "mm", 3, ""),
+				new Reading("drift", "Off over the length of thread", "mm", 3, ""),
+				new Reading("worth", "That is worth on the pitch diameter", "mm", 3, ""),
+				new Reading("turns", "Turns of the helix", "", 2, ""),
+				new Reading("enters", "Cutter to the sides of the hole (P off D)", "mm", 3, ""),
 				new Reading("entryRight", "Rise that the entry needs", "mm", 4, ""), new Reading("entryOff", "Entry off by", "mm", 4, ""),
-				new Reading("edgeFeed", "Feed at the edge wanted, S x teeth x feed a tooth", "mm/min", 1, ""), new Reading("centreFeed", "F that gives it", "mm/min", 1, ""),
-				new Reading("edgeOf", "Feed at the edge from F", "mm/min", 1, ""), new Reading("toothOf", "Feed a tooth from F", "mm", 4, ""),
+				new Reading("edgeFeed", "Feed at the edge wanted, S x teeth x feed a tooth", "mm/min", 1, ""),
+				new Reading("centreFeed", "F that gives it", "mm/min", 1, ""),
+				new Reading("edgeOf", "Feed at the edge from F", "mm/min", 1, ""),
+				new Reading("toothOf", "Feed a tooth from F", "mm", 4, ""),
 				new Reading("length", "Way of the centre in a turn", "mm", 3, ""), new Reading("time", "Time for a turn", "s", 2, ""));
 	}
 
@@ -59,31 +74,42 @@ final class HelixLesson implements Lesson {
 	public List<Plot> plots() {
 		return List.of(
 				new Plot("The hole from above", "mm", "mm", true,
-						List.of(new Curve("wall", "thread at D", Dash.SOLID), new Curve("reach", "where the edge reaches", Dash.DOTS), new Curve("centre", "path of the centre", Dash.LONG),
+						List.of(new Curve("wall", "thread at D", Dash.SOLID), new Curve("reach", "where the edge reaches", Dash.DOTS),
+								new Curve("centre", "path of the centre", Dash.LONG),
 								new Curve("tool", "cutter", Dash.SHORT), new Curve("entry", "entry", Dash.MIXED))),
 				new Plot("The helix unrolled", "turns", "mm along the axis", false,
-						List.of(new Curve("programmed", "programmed", Dash.SOLID), new Curve("needs", "what the thread needs", Dash.LONG))));
+						List.of(new Curve("programmed", "programmed", Dash.SOLID), new Curve("needs", "what the thread needs",
+								Dash.LONG))));
 	}
 
 	@Override
 	public List<String> sentences() {
-		return List.of("Radius and cutter give the thread its size.", "The thread comes out {size:3} mm off in diameter: radius {needed:3} mm is right, the centre runs on {path:3} mm.",
-				"Each turn rises as the pitch does.", "Each turn is {lead:4} mm off, {drift:3} mm over the length: worth {worth:3} mm on the pitch diameter.",
+		return List.of("Radius and cutter give the thread its size.",
+				"The thread comes out {size:3} mm off in diameter: radius {needed:3} mm is right, the centre runs on {path:3} mm.",
+				"Each turn rises as the pitch does.",
+				"Each turn is {lead:4} mm off, {drift:3} mm over the length: worth {worth:3} mm on the pitch diameter.",
 				"Sense and way make a right-hand thread, as wanted.", "Sense and way make a left-hand thread, as wanted.",
-				"Sense and way make a left-hand thread, and a right-hand one is wanted: no screw will go in. Change the sense or the way, not both.",
-				"Sense and way make a right-hand thread, and a left-hand one is wanted: no screw will go in. Change the sense or the way, not both.",
+				"Sense and way make a left-hand thread, and a right-hand one is wanted: no screw will go in. Change the sense or the "
+				+ "way, not both.",
+				"Sense and way make a right-hand thread, and a left-hand one is wanted: no screw will go in. Change the sense or the "
+				+ "way, not both.",
 				"With M3 and a right-hand cutter it climbs.", "With M3 and a right-hand cutter it cuts conventionally.",
 				"The entry should rise {entryRight:4} mm and is {entryOff:4} mm off: it cuts a thread beside the thread.",
-				"F{feed:0} moves the centre; the edge goes {edgeOf:0} mm/min, {toothOf:4} mm a tooth.", "The cutter does not go into the hole.",
-				"F would be right at the edge, and the control moves the centre: teeth take {times:2} times what they should. F{centreFeed:1} is right.");
+				"F{feed:0} moves the centre; the edge goes {edgeOf:0} mm/min, {toothOf:4} mm a tooth.",
+				"The cutter does not go into the hole.",
+				"F would be right at the edge, and the control moves the centre: teeth take {times:2} times what they should. "
+				+ "F{centreFeed:1} is right.");
 	}
 
 	@Override
 	public List<String> grounds() {
-		return List.of("Radius (D - cutter) / 2, one pitch a turn, F at the centre = F at the edge x radius / (radius + cutter / 2): geometry.",
-				"Pitch diameter = diameter cut - 1.732 (P/2 - flat), a lead error d is worth 1.732 d: geometry of the 60 degree flank (ISO 68-1).",
+		return List.of("Radius (D - cutter) / 2, one pitch a turn, F at the centre = F at the edge x radius / (radius + cutter / "
+				+ "2): geometry.",
+				"Pitch diameter = diameter cut - 1.732 (P/2 - flat), a lead error d is worth 1.732 d: geometry of the 60 degree flank "
+				+ "(ISO 68-1).",
 				"Counter-clockwise and rising is right-handed: geometry.",
-				"An entry rises as the thread does over its angle about the hole, a quarter pitch for a half arc from the centre: geometry. Half a pitch there is customary too.",
+				"An entry rises as the thread does over its angle about the hole, a quarter pitch for a half arc from the centre: "
+				+ "geometry. Half a pitch there is customary too.",
 				"The hole is taken as D - P: common practice.");
 	}
 

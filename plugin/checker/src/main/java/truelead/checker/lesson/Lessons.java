@@ -15,9 +15,10 @@ public final class Lessons {
 	public static final List<Lesson> ALL = List.of(new FeedLesson(), new DepthLesson(), new HelixLesson());
 
 	private static final Set<String> FEED = Set.of("feed-off-pitch", "feed-in-wrong-mode", "inch-metric-mixup", "start-too-close");
-	private static final Set<String> DEPTH = Set.of("drill-too-shallow", "thread-too-short", "drill-too-small", "drill-too-big", "torque-high");
-	private static final Set<String> HELIX = Set.of("helix-off-pitch", "helix-off-size", "helix-wrong-hand", "helix-uneven", "entry-off-pitch", "edge-feed-high",
-			"cutter-too-big");
+	private static final Set<String> DEPTH = Set.of("drill-too-shallow", "thread-too-short", "drill-too-small", "drill-too-big",
+			"torque-high");
+	private static final Set<String> HELIX = Set.of("helix-off-pitch", "helix-off-size", "helix-wrong-hand", "helix-uneven",
+			"entry-off-pitch", "edge-feed-high", "cutter-too-big");
 
 	private Lessons() {
 	}

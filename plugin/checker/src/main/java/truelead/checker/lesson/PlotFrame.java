@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Where the points of a plot stand on a sheet: range of the axes from the tracks, ticks at round numbers. Sheet units, pixels of the picture, run right and down.
+ * Where the points of a plot stand on a sheet: range of the axes from the tracks, ticks at round numbers. Sheet units, pixels of the
+ * picture, run right and down.
  *
  * @param left   sheet position of {@code leastAcross}, pixels
  * @param top    sheet position of {@code mostUp}, pixels
@@ -15,7 +16,8 @@ import java.util.List;
  * @param leastUp     the axis up begins here, in its own unit
  * @param mostUp      and ends here, in its own unit
  */
-public record PlotFrame(double left, double top, double width, double height, double leastAcross, double mostAcross, double leastUp, double mostUp) {
+public record PlotFrame(double left, double top, double width, double height, double leastAcross, double mostAcross, double leastUp,
+		double mostUp) {
 
 	/** Room beside a curve, a share of its size (a choice of ours). */
 	private static final double MARGIN = 0.06;

@@ -54,16 +54,16 @@ public final class PlotPicture {
 		}
 		for (double tick : up) {
 			line(frame.left() - 4, frame.y(tick), frame.left(), frame.y(tick), 1, "");
-			svg.append("<path d=\"M").append(figure(frame.left())).append(' ').append(figure(frame.y(tick))).append('H').append(figure(right))
-					.append("\" stroke=\"currentColor\" stroke-width=\"0.5\" opacity=\"0.25\" fill=\"none\"/>");
+			svg.append("<path d=\"M").append(figure(frame.left())).append(' ').append(figure(frame.y(tick))).append('H')
+					.append(figure(right)).append("\" stroke=\"currentColor\" stroke-width=\"0.5\" opacity=\"0.25\" fill=\"none\"/>");
 			text(frame.left() - 7, frame.y(tick) + 4, "end", PlotFrame.said(tick, up));
 		}
 		line(frame.left(), frame.top(), frame.left(), bottom, 1, "");
 		line(frame.left(), bottom, right, bottom, 1, "");
 		text((frame.left() + right) / 2, bottom + 31, "middle", plot.across());
 		double middle = (frame.top() + bottom) / 2;
-		svg.append("<text transform=\"translate(13 ").append(figure(middle)).append(") rotate(-90)\" text-anchor=\"middle\" fill=\"currentColor\">").append(Markup.escape(plot.up()))
-				.append("</text>");
+		svg.append("<text transform=\"translate(13 ").append(figure(middle))
+				.append(") rotate(-90)\" text-anchor=\"middle\" fill=\"currentColor\">").append(Markup.escape(plot.up())).append("</text>");
 	}
 
 	private void path(Track track, PlotFrame frame, Plot.Dash dash) {
@@ -75,13 +75,14 @@ public final class PlotPicture {
 	}
 
 	private void line(double x1, double y1, double x2, double y2, double width, String dashes) {
-		svg.append("<path d=\"M").append(figure(x1)).append(' ').append(figure(y1)).append('L').append(figure(x2)).append(' ').append(figure(y2))
-				.append("\" stroke=\"currentColor\" stroke-width=\"").append(figure(width)).append("\" fill=\"none\"").append(dashes(dashes)).append("/>");
+		svg.append("<path d=\"M").append(figure(x1)).append(' ').append(figure(y1)).append('L').append(figure(x2)).append(' ')
+				.append(figure(y2)).append("\" stroke=\"currentColor\" stroke-width=\"").append(figure(width)).append("\" fill=\"none\"")
+				.append(dashes(dashes)).append("/>");
 	}
 
 	private void text(double x, double y, String anchor, String text) {
-		svg.append("<text x=\"").append(figure(x)).append("\" y=\"").append(figure(y)).append("\" text-anchor=\"").append(anchor).append("\" fill=\"currentColor\">")
-				.append(Markup.escape(text)).append("</text>");
+		svg.append("<text x=\"").append(figure(x)).append("\" y=\"").append(figure(y)).append("\" text-anchor=\"").append(anchor)
+				.append("\" fill=\"currentColor\">").append(Markup.escape(text)).append("</text>");
 	}
 
 	private static String dashes(String pattern) {

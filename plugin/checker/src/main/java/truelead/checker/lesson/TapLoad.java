@@ -3,10 +3,10 @@ package truelead.checker.lesson;
 import truelead.checker.job.TapTorque;
 
 /**
- * What the flanks of a tap bear when it is led off its pitch by e mm a turn, and what it takes to break it. After n turns the path of the feed
- * and the thread are e n apart. A spring takes that: the holder, up to its travel, then the stiff rest of machine, holder and tap; what the spring
- * does not take is shaved off the flanks, by every thread of the tap in the hole e a turn. The chip of all n turns is 0.5413 P e n (5/8 of
- * the height of the 60 degree triangle), so the spring never bears more than kc 0.5413 P e n.
+ * What the flanks of a tap bear when it is led off its pitch by e mm a turn, and what it takes to break it. After n turns the path of the
+ * feed and the thread are e n apart. A spring takes that: the holder, up to its travel, then the stiff rest of machine, holder and tap;
+ * what the spring does not take is shaved off the flanks, by every thread of the tap in the hole e a turn. The chip of all n turns is
+ * 0.5413 P e n (5/8 of the height of the 60 degree triangle), so the spring never bears more than kc 0.5413 P e n.
  *
  * @param pitch      P, mm
  * @param diameter   D, mm
@@ -18,7 +18,8 @@ import truelead.checker.job.TapTorque;
  * @param lead       lead of the tap, turns: until then its cutting torque grows
  * @param forming    whether it forms
  */
-record TapLoad(double pitch, double diameter, double error, double travel, double stiffness, double force, double threads, double lead, boolean forming) {
+record TapLoad(double pitch, double diameter, double error, double travel, double stiffness, double force, double threads, double lead,
+		boolean forming) {
 
 	/** Stiffness of spindle, collet and tap in line, N/mm (from memory, order of magnitude). */
 	static final double STACK = 20000;

@@ -20,13 +20,17 @@ public final class Values {
 		return new Values(lesson, numbers);
 	}
 
-	/** The same with one control moved, in its own unit, as far as it goes; nothing changes for a name that is none or a value that is no number. */
+	/**
+	 * The same with one control moved, in its own unit, as far as it goes; nothing changes for a name that is none or a value that is no
+	 * number.
+	 */
 	public Values with(String name, double value) {
 		if (!numbers.containsKey(name) || Double.isNaN(value)) {
 			return this;
 		}
 		Map<String, Double> moved = new LinkedHashMap<>(numbers);
-		lesson.controls().stream().filter(control -> control.name().equals(name)).forEach(control -> moved.put(name, control.inRange(value)));
+		lesson.controls().stream().filter(control -> control.name().equals(name))
+				.forEach(control -> moved.put(name, control.inRange(value)));
 		return new Values(lesson, moved);
 	}
 

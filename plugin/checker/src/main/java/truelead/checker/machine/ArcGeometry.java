@@ -1,7 +1,8 @@
 package truelead.checker.machine;
 
 /**
- * Centre and angle of an arc in its plane. The plane's axes are in right-handed order, so that counter-clockwise is positive; mm and radians.
+ * Centre and angle of an arc in its plane. The plane's axes are in right-handed order, so that counter-clockwise is positive; mm and
+ * radians.
  *
  * @param first       the centre on the first axis
  * @param second      the centre on the second axis

@@ -31,8 +31,8 @@ final class ArcMotion {
 		char c2 = Motion.CENTRES[plane.second()];
 		boolean centred = words.has(c1) || words.has(c2);
 		if (!centred && !words.has('R')) {
-			out.notFollowed(words.block(), words.gCount() > 0 ? "an arc has neither centre nor radius in this block"
-					: (clockwise ? "G2" : "G3") + " is still in force, and an arc has neither centre nor radius in this block", Optional.empty());
+			out.notFollowed(words.block(), words.gCount() > 0 ? "an arc has neither centre nor radius in this block" : (clockwise ? "G2"
+					: "G3") + " is still in force, and an arc has neither centre nor radius in this block", Optional.empty());
 			place.moveTo(place.frame().apply(end));
 			return;
 		}
@@ -46,7 +46,8 @@ final class ArcMotion {
 			motion.checkKnown(words, 'R');
 			geometry = ArcGeometry.withRadius(state.mm(words, 'R'), s1, s2, e1, e2, clockwise, state.profile.arcTolerance(state.unit));
 		} else {
-			geometry = ArcGeometry.about(centre(words, plane.first(), s1), centre(words, plane.second(), s2), s1, s2, e1, e2, clockwise, turns(words));
+			geometry = ArcGeometry.about(centre(words, plane.first(), s1), centre(words, plane.second(), s2), s1, s2, e1, e2, clockwise,
+					turns(words));
 		}
 		Point centre = start.with(plane.first(), geometry.first()).with(plane.second(), geometry.second());
 		Point to = place.frame().apply(end);
@@ -55,9 +56,11 @@ final class ArcMotion {
 		double size = place.frame().scaled() ? ratio(from, centreHere, plane, geometry.startRadius(), factor) : 1;
 		double sweep = place.frame().same() || !place.frame().flips(plane) ? geometry.sweep() : -geometry.sweep();
 		place.moveTo(to);
-		double resolution = Motion.finer(motion.resolution(words), Motion.finer(motion.resolution(words, Motion.CENTRES), words.has('R') ? state.resolution(words, 'R') : 0));
-		out.step(new Step.Arc(words.block(), state.modal(), from, to, centreHere, sweep, geometry.startRadius() * size, geometry.endRadius() * size,
-				rise(words, plane.axis(), to.along(plane.axis()) - from.along(plane.axis())), byRadius, resolution, false));
+		double resolution = Motion.finer(motion.resolution(words), Motion.finer(motion.resolution(words, Motion.CENTRES), words.has('R')
+				? state.resolution(words, 'R') : 0));
+		out.step(new Step.Arc(words.block(), state.modal(), from, to, centreHere, sweep, geometry.startRadius() * size,
+				geometry.endRadius() * size, rise(words, plane.axis(), to.along(plane.axis()) - from.along(plane.axis())), byRadius,
+				resolution, false));
 	}
 
 	/** What an arc advances along an axis; an increment is known where the level that it starts from is not. */

@@ -64,7 +64,8 @@ final class Assignments {
 		} else if (target instanceof Expression.NamedVariable variable) {
 			assign(variable.name(), variable.bare(), value);
 		} else if (target instanceof Expression.Function array) {
-			flow.evaluator().arrayName(array).ifPresentOrElse(name -> assign(name, true, value), () -> unknownTarget(Reason.of("the place in " + array.name() + " is not known")));
+			flow.evaluator().arrayName(array).ifPresentOrElse(name -> assign(name, true, value),
+					() -> unknownTarget(Reason.of("the place in " + array.name() + " is not known")));
 		}
 	}
 

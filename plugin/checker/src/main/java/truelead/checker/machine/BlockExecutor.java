@@ -12,7 +12,8 @@ import truelead.grammar.MotionWords;
 
 /**
  * Does what the words of one block say: modes, tool change, feed and speed, spindle and coolant, motion, stops. That is RS-274/NGC's order
- * but for the tool change, which comes before F and S, so that those of its own block count as the new tool's. Calls and ends are the flow's.
+ * but for the tool change, which comes before F and S, so that those of its own block count as the new tool's. Calls and ends are the
+ * flow's.
  */
 final class BlockExecutor {
 
@@ -22,8 +23,10 @@ final class BlockExecutor {
 	private static final int CALL_WORDS = Words.mask("PLQH");
 
 	/** What motions, shifts and passes remember before the first block. */
-	private static final List<Object> NOTHING = List.of(List.of(Setting.NONE, Setting.NONE, List.of(false, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, Double.NaN, Double.NaN)), List.of(0.0, 0.0, 0.0, 0.0), TurningPasses.NOTHING,
-			List.of(Optional.empty(), Optional.empty(), Double.NaN, Double.NaN, 0.0));
+	private static final List<Object> NOTHING =
+			List.of(List.of(Setting.NONE, Setting.NONE, List.of(false, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, Double.NaN, Double.NaN)),
+					List.of(0.0, 0.0, 0.0, 0.0), TurningPasses.NOTHING, List.of(Optional.empty(), Optional.empty(), Double.NaN,
+							Double.NaN, 0.0));
 
 	private final MachineState state;
 	private final Output out;
@@ -78,7 +81,9 @@ final class BlockExecutor {
 		return cycles.on();
 	}
 
-	/** Goes over the row of places under a canned cycle that begins where a program stands; false where there is none, and nothing is done. */
+	/**
+	 * Goes over the row of places under a canned cycle that begins where a program stands; false where there is none, and nothing is done.
+	 */
 	boolean row(CallFrame frame, boolean skippable) {
 		return !data && !motion.polar().on() && rows.follow(frame, skippable);
 	}
@@ -108,7 +113,8 @@ final class BlockExecutor {
 
 	/** Whether the modal state and the cycle in force are all that later blocks depend on. */
 	boolean atRest() {
-		return !data && state.motion != Meaning.FLOATING_TAP && NOTHING.equals(List.of(motion.memory(), shifts.memory(), passes.memory(), called.memory()));
+		return !data && state.motion != Meaning.FLOATING_TAP
+				&& NOTHING.equals(List.of(motion.memory(), shifts.memory(), passes.memory(), called.memory()));
 	}
 
 	/** The cycle in force. */
@@ -184,10 +190,14 @@ final class BlockExecutor {
 		}
 	}
 
-	/** Whether the last G code of a block with axis words sets a pole, in a program that has words about one; elsewhere these codes are work offsets. */
+	/**
+	 * Whether the last G code of a block with axis words sets a pole, in a program that has words about one; elsewhere these codes are work
+	 * offsets.
+	 */
 	private boolean setsPole(Words words) {
 		int code = words.gCount() == 0 ? 0 : words.gCode(words.gCount() - 1);
-		return (code == Polar.POLE_FROM_HERE || code == Polar.POLE_FROM_ZERO || code == Polar.POLE_FROM_POLE) && motion.linearWords(words) && aboutPoles.getAsBoolean();
+		return (code == Polar.POLE_FROM_HERE || code == Polar.POLE_FROM_ZERO || code == Polar.POLE_FROM_POLE) && motion.linearWords(words)
+				&& aboutPoles.getAsBoolean();
 	}
 
 	private boolean has(Words words, Meaning meaning) {

@@ -84,7 +84,8 @@ final class BlockParts {
 
 	/** Text right behind an M word is shown to the operator. */
 	private static boolean forTheOperator(List<Element> elements, int index) {
-		return index > 0 && elements.get(index) instanceof Element.Opaque && elements.get(index - 1) instanceof Element.Word word && word.address() == 'M';
+		return index > 0 && elements.get(index) instanceof Element.Opaque && elements.get(index - 1) instanceof Element.Word word
+				&& word.address() == 'M';
 	}
 
 	private static boolean commentsOnly(List<Element> elements) {

@@ -9,8 +9,9 @@ import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.Setting;
 
 /**
- * Cycles that their block only defines, in programs that call them at each place by a code of its own, G79 (from memory): X is a dwell there and Y the height above the
- * surface that the tool starts from, unless R says it; Z is the depth below the surface, which the call names by its Z; a tap's lead may be I, J or K.
+ * Cycles that their block only defines, in programs that call them at each place by a code of its own, G79 (from memory): X is a dwell
+ * there and Y the height above the surface that the tool starts from, unless R says it; Z is the depth below the surface, which the call
+ * names by its Z; a tap's lead may be I, J or K.
  */
 final class CalledCycles {
 

@@ -68,15 +68,18 @@ final class CalledPrograms {
 			return exact;
 		}
 		String reading = " (P" + program + " is read as " + program / 10_000 + " calls of O" + program % 10_000 + ")";
-		return exact(program % 10_000, program / 10_000).map(found -> new Calls.Found(found.source(), found.start(), found.end(), found.repeats(), reading));
+		return exact(program % 10_000, program / 10_000)
+				.map(found -> new Calls.Found(found.source(), found.start(), found.end(), found.repeats(), reading));
 	}
 
 	private Optional<Calls.Found> exact(int program, int repeats) {
-		return here(outline -> outline.program(program), repeats).or(() -> neighbour(String.valueOf(program)).map(source -> from(source, source.outline().program(program).orElse(0), repeats)));
+		return here(outline -> outline.program(program), repeats).or(() -> neighbour(String.valueOf(program))
+				.map(source -> from(source, source.outline().program(program).orElse(0), repeats)));
 	}
 
 	private Optional<Calls.Found> named(String name, int repeats) {
-		return here(outline -> outline.program(name), repeats).or(() -> neighbour(name).map(source -> new Calls.Found(source, 0, source.lines(), repeats)));
+		return here(outline -> outline.program(name), repeats)
+				.or(() -> neighbour(name).map(source -> new Calls.Found(source, 0, source.lines(), repeats)));
 	}
 
 	/** In the file that calls, else in the main one. */

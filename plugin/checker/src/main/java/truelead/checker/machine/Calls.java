@@ -65,7 +65,8 @@ final class Calls {
 		for (int i = 0; i < words.gCount(); i++) {
 			for (Meaning meaning : state.profile.gCode(words.gCode(i))) {
 				if (meaning == Meaning.MACRO_CALL) {
-					macro(MacroArguments.of(words, flow), CalledPrograms.Callee.of(words), (int) number(words, 'L', 1), Optional.of(words.gRef(i)));
+					macro(MacroArguments.of(words, flow), CalledPrograms.Callee.of(words), (int) number(words, 'L', 1),
+							Optional.of(words.gRef(i)));
 					return true;
 				} else if (meaning == Meaning.MODAL_MACRO_CALL) {
 					modalArguments = MacroArguments.of(words, flow);
@@ -86,7 +87,8 @@ final class Calls {
 
 	/** All that later blocks depend on. */
 	List<Object> memory() {
-		return List.of(Optional.ofNullable(modalArguments), Optional.ofNullable(modalProgram), flow.frames().contains(modalFrame), richer.memory(), named.memory());
+		return List.of(Optional.ofNullable(modalArguments), Optional.ofNullable(modalProgram), flow.frames().contains(modalFrame),
+				richer.memory(), named.memory());
 	}
 
 	/** Drilling and tapping cycles called by name. */
@@ -167,7 +169,8 @@ final class Calls {
 		} else if (words.has('Q') || words.has('H')) {
 			int number = (int) number(words, words.has('Q') ? 'Q' : 'H', -1);
 			OptionalInt line = found.get().source.outline().blockNumber(number, found.get().start);
-			enter(new Found(found.get().source, line.orElse(found.get().start), found.get().end, found.get().repeats), false, false, Optional.of(word));
+			enter(new Found(found.get().source, line.orElse(found.get().start), found.get().end, found.get().repeats), false, false,
+					Optional.of(word));
 		} else {
 			enter(found.get(), false, false, Optional.of(word));
 		}
@@ -176,12 +179,13 @@ final class Calls {
 	private void localCall(Words words, WordRef word) {
 		CallFrame frame = flow.frames().peek();
 		char letter = words.has('P') ? 'P' : words.has('H') ? 'H' : 'Q';
-		OptionalInt line = words.has(letter) ? frame.source.outline().blockNumber((int) words.value(letter), frame.line - 1) : OptionalInt.empty();
+		OptionalInt line = words.has(letter) ? frame.source.outline().blockNumber((int) words.value(letter), frame.line - 1)
+				: OptionalInt.empty();
 		if (line.isEmpty()) {
 			missing(words.has(letter) ? "block N" + (int) words.value(letter) : "the block called", Optional.of(word));
 		} else {
-			enter(new Found(frame.source, line.getAsInt(), frame.source.outline().programEnd(line.getAsInt()), (int) number(words, 'L', 1)), false, false,
-					Optional.of(word));
+			enter(new Found(frame.source, line.getAsInt(), frame.source.outline().programEnd(line.getAsInt()), (int) number(words, 'L', 1)),
+					false, false, Optional.of(word));
 		}
 	}
 
@@ -190,7 +194,8 @@ final class Calls {
 		if (program.unsaid()) {
 			out.notFollowed(flow.block(), word.map(WordRef::written).orElse("the call") + " says no program with P", word);
 		} else if (program.ofMaker()) {
-			out.notFollowedByMaker(flow.block(), program + " is not here (O9000 to O9999 belong to makers of machines and probes): what it does is not known", word);
+			out.notFollowedByMaker(flow.block(),
+					program + " is not here (O9000 to O9999 belong to makers of machines and probes): what it does is not known", word);
 			losePlace();
 		} else {
 			missing(program.toString(), word);

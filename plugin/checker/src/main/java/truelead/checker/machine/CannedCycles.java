@@ -54,12 +54,13 @@ final class CannedCycles {
 	}
 
 	/** All of a cycle that later blocks depend on; one that is not in force has no more than whether its end ends rigid tapping. */
-	record Kept(Optional<Cycle> cycle, CycleLevels.Kept levels, boolean pitchFeed, Optional<Setting> lead, boolean rigidByCycle, boolean nowhere) {
+	record Kept(Optional<Cycle> cycle, CycleLevels.Kept levels, boolean pitchFeed, Optional<Setting> lead, boolean rigidByCycle,
+			boolean nowhere) {
 
 		/** Whether another one differs in no more than the blocks that say it. */
 		boolean same(Kept other) {
-			return cycle.get().said().equals(other.cycle.get().said()) && levels.equals(other.levels) && pitchFeed == other.pitchFeed && lead.isEmpty() && other.lead.isEmpty() && rigidByCycle == other.rigidByCycle
-					&& nowhere == other.nowhere;
+			return cycle.get().said().equals(other.cycle.get().said()) && levels.equals(other.levels) && pitchFeed == other.pitchFeed
+					&& lead.isEmpty() && other.lead.isEmpty() && rigidByCycle == other.rigidByCycle && nowhere == other.nowhere;
 		}
 	}
 
@@ -109,7 +110,10 @@ final class CannedCycles {
 		return given;
 	}
 
-	/** A stroke of a cycle that was defined before, at the place of a block; R plane and bottom in programmed coordinates, mm, NaN where they are not said. */
+	/**
+	 * A stroke of a cycle that was defined before, at the place of a block; R plane and bottom in programmed coordinates, mm, NaN where
+	 * they are not said.
+	 */
 	void call(Cycle called, Optional<Setting> leadSaid, double r, double end, Words words) {
 		cycle = called;
 		lead = leadSaid;
@@ -121,7 +125,8 @@ final class CannedCycles {
 
 	/** The end of the cycle, by G80 or another motion; with it goes rigid tapping where the profile says so. */
 	void cancel(BlockRef block, Optional<WordRef> word) {
-		boolean rigidEnds = state.rigid.isPresent() && state.profile.yes(ProfileKey.RIGID_TAP_ENDS_WITH_CYCLE) && (rigidByCycle || cycle == null);
+		boolean rigidEnds = state.rigid.isPresent() && state.profile.yes(ProfileKey.RIGID_TAP_ENDS_WITH_CYCLE)
+				&& (rigidByCycle || cycle == null);
 		if (cycle != null) {
 			checkPlaces();
 			cycle = null;
@@ -150,20 +155,27 @@ final class CannedCycles {
 		}
 	}
 
-	/** A tapping cycle without F whose K is no whole number has its lead a turn there, as has one that calls its R plane ER (from memory). */
+	/**
+	 * A tapping cycle without F whose K is no whole number has its lead a turn there, as has one that calls its R plane ER (from memory).
+	 */
 	private void readLead(Words words) {
 		if (words.has('F')) {
 			lead = Optional.empty();
 		}
-		boolean count = words.has('K') && words.value('K') == Math.rint(words.value('K')) && !(words.has('R') && words.ref('R').written().toUpperCase(Locale.ROOT).startsWith("E"));
+		boolean count = words.has('K') && words.value('K') == Math.rint(words.value('K'))
+				&& !(words.has('R') && words.ref('R').written().toUpperCase(Locale.ROOT).startsWith("E"));
 		if (cycle.kind().taps() && words.has('K') && !words.has('F') && !words.has('I') && !words.has('J') && !count) {
 			lead = Optional.of(words.setting('K'));
 		}
 	}
 
-	/** Whether blocks that say nothing but places make a hole each without a word more: the plane is XY and nothing is unknown that a thread depends on. */
+	/**
+	 * Whether blocks that say nothing but places make a hole each without a word more: the plane is XY and nothing is unknown that a thread
+	 * depends on.
+	 */
 	boolean takesRows() {
-		boolean sure = levels.hasBottom() && (!cycle.kind().taps() || lead.isEmpty() && !Double.isNaN(levels.bottom()) && state.unfollowed().isEmpty() && UnsureThread.sure(state.feed) && UnsureThread.sure(state.speed));
+		boolean sure = levels.hasBottom() && (!cycle.kind().taps() || lead.isEmpty() && !Double.isNaN(levels.bottom())
+				&& state.unfollowed().isEmpty() && UnsureThread.sure(state.feed) && UnsureThread.sure(state.speed));
 		return levels.axis() == 2 && state.cycleModal(cycle.code()).plane() == Plane.XY && sure;
 	}
 
@@ -182,7 +194,8 @@ final class CannedCycles {
 		Modal modal = modal();
 		Point here = place.here();
 		double mm = state.unit.mm();
-		Point at = new Point(!Double.isNaN(run.x(0)) ? run.x(0) * mm : here.x(), !Double.isNaN(run.y(0)) ? run.y(0) * mm : here.y(), levels.r());
+		Point at = new Point(!Double.isNaN(run.x(0)) ? run.x(0) * mm : here.x(), !Double.isNaN(run.y(0)) ? run.y(0) * mm
+				: here.y(), levels.r());
 		rigidByCycle |= cycle.kind().taps();
 		nowhere = false;
 		Step.Row row = new Step.Row(new Step.Stroke(block, modal, cycle, at, levels.initial(), levels.r(), levels.bottom(), run.says(), 1,
@@ -231,12 +244,14 @@ final class CannedCycles {
 	private int repeats(Words words) {
 		for (int i = 0; i < repeatWords.length(); i++) {
 			char letter = repeatWords.charAt(i);
-			if (letter < 'A' || !words.has(letter) || letter == 'K' && lead.isPresent() || letter == 'K' && (words.has('I') || words.has('J'))) {
+			if (letter < 'A' || !words.has(letter) || letter == 'K' && lead.isPresent()
+					|| letter == 'K' && (words.has('I') || words.has('J'))) {
 				continue;
 			}
 			double count = words.value(letter);
 			if (Double.isNaN(count)) {
-				out.notFollowed(words.block(), words.why(letter).behind("how often the cycle is repeated is not known"), Optional.of(words.ref(letter)));
+				out.notFollowed(words.block(), words.why(letter).behind("how often the cycle is repeated is not known"),
+						Optional.of(words.ref(letter)));
 				return 1;
 			}
 			if (count == Math.rint(count) && count >= 0 && count < 1e5) {
@@ -282,7 +297,8 @@ final class CannedCycles {
 	}
 
 	private Modal modal() {
-		return lead.isPresent() ? state.leadModal(lead, Optional.empty(), Optional.empty()) : pitchFeed ? state.pitchModal(cycle.code()) : state.cycleModal(cycle.code());
+		return lead.isPresent() ? state.leadModal(lead, Optional.empty(), Optional.empty()) : pitchFeed ? state.pitchModal(cycle.code())
+				: state.cycleModal(cycle.code());
 	}
 
 	private void checkPlaces() {

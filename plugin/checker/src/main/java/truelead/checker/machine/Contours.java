@@ -43,7 +43,8 @@ final class Contours {
 		int base = contours.base();
 		Point from = state.place.here();
 		double mm = state.unit.mm();
-		if (!plain(contour) || !closes(contour, mm) || !aside(contour.entry(), from, mm) || base + contour.to() > frame.end || !meter.next(contour.moves())) {
+		if (!plain(contour) || !closes(contour, mm) || !aside(contour.entry(), from, mm) || base + contour.to() > frame.end
+				|| !meter.next(contour.moves())) {
 			return false;
 		}
 		Contour.Passage passage = state.motion == Meaning.RAPID ? contour.afterRapid() : contour.afterFeed();
@@ -53,8 +54,8 @@ final class Contours {
 			state.motionCode = 10 * contour.code();
 		}
 		contour.feed().forEach(feed -> feed(feed, frame, skippable));
-		Point to = new Point(Double.isNaN(contour.x()) ? from.x() : contour.x() * mm, Double.isNaN(contour.y()) ? from.y() : contour.y() * mm,
-				Double.isNaN(contour.z()) ? from.z() : contour.z() * mm);
+		Point to = new Point(Double.isNaN(contour.x()) ? from.x() : contour.x() * mm, Double.isNaN(contour.y()) ? from.y()
+				: contour.y() * mm, Double.isNaN(contour.z()) ? from.z() : contour.z() * mm);
 		state.place.moveTo(to);
 		frame.passedTo(base + contour.to());
 		BlockRef last = ref(frame, contour.to() - 1, skippable);
@@ -65,7 +66,8 @@ final class Contours {
 	}
 
 	private boolean plain(Contour contour) {
-		return written.places() && (state.motion == Meaning.RAPID || state.motion == Meaning.LINEAR || contour.starts() && !state.motion.cycle() && state.motion.motion());
+		return written.places() && (state.motion == Meaning.RAPID || state.motion == Meaning.LINEAR
+				|| contour.starts() && !state.motion.cycle() && state.motion.motion());
 	}
 
 	/** Whether its arcs close as the control takes them, where it has any. */

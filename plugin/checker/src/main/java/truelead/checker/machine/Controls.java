@@ -8,7 +8,10 @@ import truelead.grammar.Element;
 import truelead.grammar.Element.ControlKeyword;
 import truelead.grammar.Expression;
 
-/** Branches and loops that are closed by statements of their own: IF, FOR, WHILE, LOOP, REPEAT. One whose condition is not known is passed once. */
+/**
+ * Branches and loops that are closed by statements of their own: IF, FOR, WHILE, LOOP, REPEAT. One whose condition is not known is passed
+ * once.
+ */
 final class Controls {
 
 	private final Flow flow;
@@ -60,7 +63,8 @@ final class Controls {
 			Optional<Outline.Mark> next = structure.next(line);
 			line = next.map(Outline.Mark::line).orElse(structure.close());
 			frame.line = line + 1;
-			boolean another = next.isPresent() && next.get().element() instanceof Element.Control control && control.keyword() == ControlKeyword.ELSEIF;
+			boolean another = next.isPresent() && next.get().element() instanceof Element.Control control
+					&& control.keyword() == ControlKeyword.ELSEIF;
 			value = another ? condition(values(next.get().element())) : Value.ONE;
 		}
 		if (!value.known() || values.isEmpty()) {
@@ -162,9 +166,10 @@ final class Controls {
 	private static boolean hasWayOut(CallFrame frame, Structures.Structure structure) {
 		for (int line = structure.open() + 1; line < structure.close(); line++) {
 			for (Element element : frame.source.block(line).elements()) {
-				if (element instanceof Element.Jump || element instanceof Element.Choice || element instanceof Element.Statement || element instanceof Element.Opaque
-						|| element instanceof Element.Word word && word.address() == 'M' && word.value() instanceof Expression.Number number
-								&& (number.value() == 2 || number.value() == 17 || number.value() == 30 || number.value() == 99)) {
+				if (element instanceof Element.Jump || element instanceof Element.Choice || element instanceof Element.Statement
+						|| element instanceof Element.Opaque || element instanceof Element.Word word && word.address() == 'M'
+						&& word.value() instanceof Expression.Number number && (number.value() == 2 || number.value() == 17
+								|| number.value() == 30 || number.value() == 99)) {
 					return true;
 				}
 			}

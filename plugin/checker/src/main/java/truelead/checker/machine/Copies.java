@@ -11,8 +11,8 @@ import truelead.grammar.Block;
 import truelead.grammar.Chunk;
 
 /**
- * The motions of the turns of a refrain, which differ in place and block alone. They are made when they are asked for, by running the turn before
- * and the turn itself again, so that they are to the last bit what they are if every block is followed.
+ * The motions of the turns of a refrain, which differ in place and block alone. They are made when they are asked for, by running the turn
+ * before and the turn itself again, so that they are to the last bit what they are if every block is followed.
  */
 public final class Copies {
 

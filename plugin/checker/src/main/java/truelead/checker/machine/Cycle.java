@@ -17,7 +17,8 @@ import truelead.checker.program.WordRef;
  * @param start the block that holds the G code
  * @param since the first of the blocks that say it one after the other, without an end between them: its start, where it is not said anew
  * @param gWord the G word
- * @param words the words in force by address (R, Z, Q, P, F, S, K, L, ...), values in program units; along the hole's axis Z stands under the axis letter
+ * @param words the words in force by address (R, Z, Q, P, F, S, K, L, ...), values in program units; along the hole's axis Z stands under
+ *              the axis letter
  */
 public record Cycle(Kind kind, int code, BlockRef start, BlockRef since, WordRef gWord, Map<Character, Setting> words) {
 

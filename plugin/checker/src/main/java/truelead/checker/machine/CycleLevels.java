@@ -136,10 +136,12 @@ final class CycleLevels {
 	}
 
 	/**
-	 * Some controls have the R plane in the axis word and the bottom in I, absolute, and R for other things or not at all (from memory): so are read an
-	 * I below the axis word in a cycle of drilling or tapping that names no other plane; elsewhere I is the size of a first peck, above zero.
+	 * Some controls have the R plane in the axis word and the bottom in I, absolute, and R for other things or not at all (from memory): so
+	 * are read an I below the axis word in a cycle of drilling or tapping that names no other plane; elsewhere I is the size of a first
+	 * peck, above zero.
 	 *
-	 * @return the words of the cycle as if they stood in R and in the axis word; empty where the block says its levels as usual, and nothing is taken
+	 * @return the words of the cycle as if they stood in R and in the axis word; empty where the block says its levels as usual, and
+	 *         nothing is taken
 	 */
 	Optional<Map<Character, Setting>> byDepthWord(Words words, Cycle cycle) {
 		if (pecks(words, cycle)) {
@@ -149,7 +151,8 @@ final class CycleLevels {
 		}
 		boolean other = words.has('R') && !rigidFlag(words, cycle) || hasR && !depthWord || words.has('Q') || words.has('J');
 		boolean drills = cycle.kind().taps() || cycle.kind() == Cycle.Kind.DRILL || cycle.kind() == Cycle.Kind.PECK_DRILL;
-		if (!state.absolute || !drills || other || !words.has('I') || !words.has(letter()) || !(words.value('I') < Math.min(0, words.value(letter())))) {
+		if (!state.absolute || !drills || other || !words.has('I') || !words.has(letter())
+				|| !(words.value('I') < Math.min(0, words.value(letter())))) {
 			return Optional.empty();
 		}
 		Map<Character, Setting> said = new HashMap<>(cycle.words());
@@ -174,7 +177,8 @@ final class CycleLevels {
 
 	private boolean pecks(Words words, Cycle cycle) {
 		boolean count = words.has('J') && words.value('J') >= 1 && words.value('J') == Math.rint(words.value('J'));
-		return state.absolute && cycle.kind() == Cycle.Kind.PECK_DRILL && words.has(letter()) && words.has('I') && words.value('I') < 0 && count && !words.has('R') && !words.has('Q');
+		return state.absolute && cycle.kind() == Cycle.Kind.PECK_DRILL && words.has(letter()) && words.has('I') && words.value('I') < 0
+				&& count && !words.has('R') && !words.has('Q');
 	}
 
 	/** Whether R says how a tap is held, 0 or 1, since a plane that it could be would lie below the axis word. */

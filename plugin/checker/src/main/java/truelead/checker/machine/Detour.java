@@ -21,7 +21,10 @@ final class Detour {
 	private Detour() {
 	}
 
-	/** Whether the jump from behind a line to another one leaves out nothing that threads depend on, or leads to an end where nothing is made any more. */
+	/**
+	 * Whether the jump from behind a line to another one leaves out nothing that threads depend on, or leads to an end where nothing is
+	 * made any more.
+	 */
 	static boolean harmless(Source source, int from, int to, MachineProfile profile) {
 		if (ends(source, to, to + MOST_LINES, profile)) {
 			return true;
@@ -38,8 +41,8 @@ final class Detour {
 	}
 
 	/**
-	 * Whether both ways of a jump call a tool with its offset and nothing else, and meet again right behind: {@code T2 M6, GOTO 30, N20 T12 M6, N30}. A sister tool
-	 * does what the other would.
+	 * Whether both ways of a jump call a tool with its offset and nothing else, and meet again right behind:
+	 * {@code T2 M6, GOTO 30, N20 T12 M6, N30}. A sister tool does what the other would.
 	 */
 	static boolean sister(Source source, int from, int to, MachineProfile profile) {
 		int over = from;
@@ -50,7 +53,8 @@ final class Detour {
 			return false;
 		}
 		OptionalInt meet = target(source, over);
-		return meet.isPresent() && meet.getAsInt() > to && only(source, over + 1, to, Detour::silent) && only(source, to, meet.getAsInt(), block -> callsTool(block, profile));
+		return meet.isPresent() && meet.getAsInt() > to && only(source, over + 1, to, Detour::silent)
+				&& only(source, to, meet.getAsInt(), block -> callsTool(block, profile));
 	}
 
 	private static boolean only(Source source, int from, int to, Predicate<Block> asked) {
@@ -59,9 +63,11 @@ final class Detour {
 
 	/** Where a jump without a condition that is alone in its line leads. */
 	private static OptionalInt target(Source source, int line) {
-		List<Element> said = source.file().text().block(line).elements().stream().filter(element -> !(element instanceof Element.Comment) && !(element instanceof Element.Word word && word.address() == 'N')).toList();
-		return said.size() == 1 && said.get(0) instanceof Element.Jump jump && jump.condition().isEmpty() && jump.target() instanceof Expression.Number number
-				? source.outline().blockNumber((int) number.value(), line) : OptionalInt.empty();
+		List<Element> said = source.file().text().block(line).elements().stream().filter(element -> !(element instanceof Element.Comment)
+				&& !(element instanceof Element.Word word && word.address() == 'N')).toList();
+		return said.size() == 1 && said.get(0) instanceof Element.Jump jump && jump.condition().isEmpty()
+				&& jump.target() instanceof Expression.Number number ? source.outline().blockNumber((int) number.value(), line)
+				: OptionalInt.empty();
 	}
 
 	private static boolean silent(Block block) {
@@ -70,17 +76,22 @@ final class Detour {
 
 	/** A tool, its change and its length offset, which may go to a level. */
 	private static boolean callsTool(Block block, MachineProfile profile) {
-		boolean offset = block.words().stream().anyMatch(word -> word.address() == 'G' && profile.gCode(code(word)).contains(Meaning.LENGTH_OFFSET));
+		boolean offset = block.words().stream().anyMatch(word -> word.address() == 'G'
+				&& profile.gCode(code(word)).contains(Meaning.LENGTH_OFFSET));
 		return block.elements().stream().allMatch(element -> element instanceof Element.Word word ? switch (word.address()) {
 			case 'N', 'T', 'H' -> true;
 			case 'Z' -> offset;
-			case 'G' -> profile.gCode(code(word)).stream().allMatch(meaning -> meaning == Meaning.LENGTH_OFFSET || meaning == Meaning.RAPID);
+			case 'G' -> profile.gCode(code(word)).stream().allMatch(meaning -> meaning == Meaning.LENGTH_OFFSET
+					|| meaning == Meaning.RAPID);
 			case 'M' -> profile.mCode(code(word)).stream().allMatch(meaning -> meaning == Meaning.TOOL_CHANGE || !matters(meaning));
 			default -> false;
 		} : element instanceof Element.Comment);
 	}
 
-	/** Whether the blocks between the jump and its target end the program or raise an alarm with nothing made before: a part that is made has jumped. */
+	/**
+	 * Whether the blocks between the jump and its target end the program or raise an alarm with nothing made before: a part that is made
+	 * has jumped.
+	 */
 	static boolean deadEnd(Source source, int from, int to, MachineProfile profile) {
 		return to >= from && ends(source, from, Math.min(to, from + MOST_LINES), profile);
 	}
@@ -107,7 +118,8 @@ final class Detour {
 	private static boolean ends(Source source, int from, int to, MachineProfile profile) {
 		for (int line = from; line < Math.min(source.lines(), to); line++) {
 			Block block = source.file().text().block(line);
-			if (alarm(block) || block.words().stream().anyMatch(word -> word.address() == 'M' && profile.mCode(code(word)).contains(Meaning.PROGRAM_END))) {
+			if (alarm(block) || block.words().stream().anyMatch(word -> word.address() == 'M'
+					&& profile.mCode(code(word)).contains(Meaning.PROGRAM_END))) {
 				return true;
 			}
 			if (!idle(block, profile)) {
@@ -118,14 +130,17 @@ final class Detour {
 	}
 
 	private static boolean alarm(Block block) {
-		return block.elements().stream().noneMatch(Element.Conditional.class::isInstance) && block.elements().stream().anyMatch(element -> element instanceof Element.Assignment assignment
-				&& assignment.target() instanceof Expression.NumberedVariable variable && variable.index() instanceof Expression.Number number && number.value() == ALARM);
+		return block.elements().stream().noneMatch(Element.Conditional.class::isInstance)
+				&& block.elements().stream().anyMatch(element -> element instanceof Element.Assignment assignment
+						&& assignment.target() instanceof Expression.NumberedVariable variable
+						&& variable.index() instanceof Expression.Number number && number.value() == ALARM);
 	}
 
 	/** Going home, stopping the spindle, setting variables: what stands before an alarm. */
 	private static boolean idle(Block block, MachineProfile profile) {
 		boolean home = block.words().stream().anyMatch(word -> word.address() == 'G'
-				&& profile.gCode(code(word)).stream().anyMatch(meaning -> meaning == Meaning.HOME || meaning == Meaning.MACHINE_COORDINATES));
+				&& profile.gCode(code(word)).stream().anyMatch(meaning -> meaning == Meaning.HOME
+						|| meaning == Meaning.MACHINE_COORDINATES));
 		for (Element element : block.elements()) {
 			if (element instanceof Element.Word word) {
 				boolean code = word.address() == 'G' || word.address() == 'M';
@@ -142,7 +157,8 @@ final class Detour {
 
 	private static boolean idle(Meaning meaning) {
 		return switch (meaning) {
-			case HOME, MACHINE_COORDINATES, RAPID, ABSOLUTE, INCREMENTAL, CYCLE_OFF, LENGTH_OFFSET_OFF, COMPENSATION_OFF, SPINDLE_STOP, SPINDLE_ORIENT -> true;
+			case HOME, MACHINE_COORDINATES, RAPID, ABSOLUTE, INCREMENTAL, CYCLE_OFF, LENGTH_OFFSET_OFF, COMPENSATION_OFF, SPINDLE_STOP,
+					SPINDLE_ORIENT -> true;
 			default -> !matters(meaning);
 		};
 	}
@@ -150,7 +166,8 @@ final class Detour {
 	private static boolean matters(Block block, MachineProfile profile) {
 		for (Element element : block.elements()) {
 			if (element instanceof Element.Word word) {
-				List<Meaning> meanings = word.address() == 'G' ? profile.gCode(code(word)) : word.address() == 'M' ? profile.mCode(code(word)) : List.of();
+				List<Meaning> meanings = word.address() == 'G' ? profile.gCode(code(word)) : word.address() == 'M'
+						? profile.mCode(code(word)) : List.of();
 				if (meanings.stream().anyMatch(Detour::matters) || "XYZABCUVWTFS".indexOf(word.address()) >= 0) {
 					return true;
 				}
@@ -163,13 +180,14 @@ final class Detour {
 
 	/** What neither moves nor leads elsewhere. */
 	private static boolean passive(Element element) {
-		return element instanceof Element.Comment || element instanceof Element.Percent || element instanceof Element.BlockDelete || element instanceof Element.Label
-				|| element instanceof Element.Assignment assignment && !offset(assignment.target());
+		return element instanceof Element.Comment || element instanceof Element.Percent || element instanceof Element.BlockDelete
+				|| element instanceof Element.Label || element instanceof Element.Assignment assignment && !offset(assignment.target());
 	}
 
 	/** Whether a variable may hold where the work lies. */
 	private static boolean offset(Expression target) {
-		return target instanceof Expression.NumberedVariable variable && !(variable.index() instanceof Expression.Number number && number.value() < FIRST_OFFSET);
+		return target instanceof Expression.NumberedVariable variable && !(variable.index() instanceof Expression.Number number
+				&& number.value() < FIRST_OFFSET);
 	}
 
 	private static int code(Element.Word word) {

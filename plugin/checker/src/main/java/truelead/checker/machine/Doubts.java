@@ -20,8 +20,8 @@ final class Doubts {
 	/** Variables that are remembered; more than any good program sets in a branch. */
 	private static final int MOST = 10_000;
 
-	private record Doubt(CallFrame frame, int depth, Structures.Structure structure, String statement, Point here, int workOffset, int frameNumber, Setting feed,
-			Setting speed, Setting tool, SpindleTurn spindle, Map<Object, Consumer<String>> forget) {
+	private record Doubt(CallFrame frame, int depth, Structures.Structure structure, String statement, Point here, int workOffset,
+			int frameNumber, Setting feed, Setting speed, Setting tool, SpindleTurn spindle, Map<Object, Consumer<String>> forget) {
 	}
 
 	/** Where a branch or loop begins. */
@@ -43,8 +43,8 @@ final class Doubts {
 			return; // a jump back inside it
 		}
 		String statement = structure.keyword() + " in line " + (structure.open() + 1);
-		open.push(new Doubt(frame, depth, structure, statement, state.place.here(), state.place.workOffset(), state.place.frameNumber(), state.feed, state.speed, state.tool,
-				state.spindle, new LinkedHashMap<>()));
+		open.push(new Doubt(frame, depth, structure, statement, state.place.here(), state.place.workOffset(), state.place.frameNumber(),
+				state.feed, state.speed, state.tool, state.spindle, new LinkedHashMap<>()));
 		state.unfollowed(Optional.of(statement));
 	}
 

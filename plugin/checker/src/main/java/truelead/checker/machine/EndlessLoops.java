@@ -16,9 +16,9 @@ import truelead.grammar.Element;
 import truelead.grammar.Expression;
 
 /**
- * Tells of a jump back that the program will make it for ever. Three things tell it: the blocks from there to here were passed one after the other and
- * nothing among them, subprograms included, could have led elsewhere; a pass leaves everything as it was; for {@value #IDLE} jumps no condition
- * has come nearer to turning out otherwise.
+ * Tells of a jump back that the program will make it for ever. Three things tell it: the blocks from there to here were passed one after
+ * the other and nothing among them, subprograms included, could have led elsewhere; a pass leaves everything as it was; for {@value #IDLE}
+ * jumps no condition has come nearer to turning out otherwise.
  */
 final class EndlessLoops {
 
@@ -63,7 +63,8 @@ final class EndlessLoops {
 	/** Whether a call goes into blocks that have led straight to it. */
 	boolean callsItself(Calls.Found found) {
 		for (CallFrame frame : frames) {
-			if (frame.source == found.source() && frame.straight <= found.start() && found.start() < frame.line && frame.line <= found.end()) {
+			if (frame.source == found.source() && frame.straight <= found.start() && found.start() < frame.line
+					&& frame.line <= found.end()) {
 				return true;
 			}
 		}
@@ -83,7 +84,8 @@ final class EndlessLoops {
 			depth = Integer.MAX_VALUE;
 		}
 		if (++idle > IDLE) {
-			return Optional.of(lines(line, frame.line) + " seems to have no end: in " + IDLE + " passes what it asks for has not come nearer");
+			return Optional.of(lines(line, frame.line) + " seems to have no end: in " + IDLE
+					+ " passes what it asks for has not come nearer");
 		}
 		return Optional.empty();
 	}

@@ -47,8 +47,8 @@ final class Flow {
 		this.state = state;
 		this.out = out;
 		this.meter = meter;
-		this.variables = new Variables(new SystemVariables(state)::value, !state.alone && state.profile.is(ProfileKey.UNSET_VARIABLES, "zero"),
-				() -> !state.alone && source.outline().oWords());
+		this.variables = new Variables(new SystemVariables(state)::value, !state.alone && state.profile.is(ProfileKey.UNSET_VARIABLES,
+				"zero"), () -> !state.alone && source.outline().oWords());
 		this.evaluator = new Evaluator(variables, !state.profile.is(ProfileKey.ARITHMETIC, "rs274"));
 		this.words = new Words(evaluator);
 		this.executor = new BlockExecutor(state, out, meter, () -> source.callsCycles(state.profile), source::aboutPoles);
@@ -61,7 +61,8 @@ final class Flow {
 		this.parts = new BlockParts(this, state, executor, calls, assignments, words);
 		this.endless = new EndlessLoops(frames, evaluator);
 		this.resting = new RestingPlaces(restarts, state, out, executor, refrains, calls, frames);
-		List<Supplier<Object>> memory = List.of(() -> frames.stream().map(CallFrame::memory).toList(), state::memory, executor::memory, calls::memory, variables::memory);
+		List<Supplier<Object>> memory = List.of(() -> frames.stream().map(CallFrame::memory).toList(), state::memory, executor::memory,
+				calls::memory, variables::memory);
 		this.jumpsBack = new JumpsBack(this, state, variables, endless, memory);
 	}
 
@@ -147,7 +148,10 @@ final class Flow {
 		return true;
 	}
 
-	/** Goes over the turns of a refrain in one step, in the same way; the last of them is followed without a word, for what it leaves in force. */
+	/**
+	 * Goes over the turns of a refrain in one step, in the same way; the last of them is followed without a word, for what it leaves in
+	 * force.
+	 */
 	private boolean refrain(CallFrame frame) {
 		if (calls.modal() || executor.readsOtherwise() || doubts.statement().isPresent()) {
 			return false;
@@ -163,15 +167,16 @@ final class Flow {
 
 	private void spent() {
 		if (!meter.cancelled()) {
-			String where = jumpsBack.last().map(jump -> "; the loop that ends at line " + (jump.line() + 1) + " of " + jump.file().name() + " may have no end")
-					.orElse("");
+			String where = jumpsBack.last().map(jump -> "; the loop that ends at line " + (jump.line() + 1) + " of " + jump.file().name()
+					+ " may have no end").orElse("");
 			out.stopped(jumpsBack.last().orElse(block), "more than " + meter.blocks() + " blocks were executed" + where, Optional.empty());
 		}
 		ended = true;
 	}
 
 	private void step(CallFrame frame) {
-		if (plainMotions && !calls.modal() && frame.source.moves(frame.line) && executor.plainMotion(frame.source.motion(), () -> here(frame))) {
+		if (plainMotions && !calls.modal() && frame.source.moves(frame.line)
+				&& executor.plainMotion(frame.source.motion(), () -> here(frame))) {
 			frame.pass();
 			return;
 		}

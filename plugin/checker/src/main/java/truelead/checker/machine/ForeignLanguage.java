@@ -7,8 +7,8 @@ import truelead.grammar.Expression;
 import truelead.grammar.ProgramText;
 
 /**
- * Tells text that is no program of words as we follow them, such as a conversational program or prose, so that one sentence can be said of it
- * instead of many.
+ * Tells text that is no program of words as we follow them, such as a conversational program or prose, so that one sentence can be said of
+ * it instead of many.
  */
 public final class ForeignLanguage {
 
@@ -21,7 +21,8 @@ public final class ForeignLanguage {
 	/** The sentence for a text in another language; empty for a program of words, and for one too short to tell. */
 	public static Optional<String> complaint(ProgramText text) {
 		if (opensWithItsUnit(text) && callsCyclesAtPlaces(text)) {
-			return Optional.of("the cycles of this program are defined by parameters and called by M99 behind a place, as on controls whose programs open with a line such as %COVER G71");
+			return Optional.of("the cycles of this program are defined by parameters and called by M99 behind a place, as on controls "
+					+ "whose programs open with a line such as %COVER G71");
 		}
 		int strange = 0;
 		int words = 0;
@@ -40,7 +41,8 @@ public final class ForeignLanguage {
 			words += code ? 1 : 0;
 		}
 		boolean foreign = strange >= FEW && strange > 3 * words;
-		return foreign ? Optional.of("this is not a program of words such as G84 Z-10, but another language or plain text") : Optional.empty();
+		return foreign ? Optional.of("this is not a program of words such as G84 Z-10, but another language or plain text")
+				: Optional.empty();
 	}
 
 	/** {@code %COVER G71 *} (from memory). */
@@ -62,7 +64,10 @@ public final class ForeignLanguage {
 		return false;
 	}
 
-	/** Whether a line begins with a letter that has no number, behind its own number without a letter: {@code L X+10 Y+5}, {@code 12 CC X+50}. */
+	/**
+	 * Whether a line begins with a letter that has no number, behind its own number without a letter: {@code L X+10 Y+5},
+	 * {@code 12 CC X+50}.
+	 */
 	private static boolean spoken(Block block) {
 		for (Element element : block.elements()) {
 			if (element instanceof Element.Word word) {

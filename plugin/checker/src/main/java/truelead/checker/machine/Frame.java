@@ -146,7 +146,8 @@ final class Frame {
 
 	/** Whether lengths change. */
 	boolean scaled() {
-		return !same && (Math.abs(Math.abs(determinant()) - 1) > 1e-9 || Math.abs(turn[0] * turn[0] + turn[3] * turn[3] + turn[6] * turn[6] - 1) > 1e-9);
+		return !same && (Math.abs(Math.abs(determinant()) - 1) > 1e-9
+				|| Math.abs(turn[0] * turn[0] + turn[3] * turn[3] + turn[6] * turn[6] - 1) > 1e-9);
 	}
 
 	/** Factor along an axis that is not turned. */

@@ -4,8 +4,8 @@ import truelead.checker.profile.MachineProfile;
 import truelead.grammar.Element;
 
 /**
- * Words to one of several spindles, {@code S2=600 M2=3}: the spindle last spoken to is taken for the one that turns the tool or the work (common
- * practice, no source). Which way a further spindle turns what is threaded depends on how it is built in.
+ * Words to one of several spindles, {@code S2=600 M2=3}: the spindle last spoken to is taken for the one that turns the tool or the work
+ * (common practice, no source). Which way a further spindle turns what is threaded depends on how it is built in.
  */
 final class FurtherSpindles {
 

@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Places of holes round a circle, along an arc, in a row or in a grid, said by one block under a canned cycle: {@code G70 I50. J15. L8} of some
- * controls, {@code G34 X0 Y0 I50. J15. K8} and {@code BHC X0 Y0 I50 J15 K8} of others (from memory). Angles count from X, anticlockwise. Without a count such a code is another one.
+ * Places of holes round a circle, along an arc, in a row or in a grid, said by one block under a canned cycle: {@code G70 I50. J15. L8} of
+ * some controls, {@code G34 X0 Y0 I50. J15. K8} and {@code BHC X0 Y0 I50 J15 K8} of others (from memory). Angles count from X,
+ * anticlockwise. Without a count such a code is another one.
  */
 final class HolePattern {
 
@@ -27,7 +28,8 @@ final class HolePattern {
 	static boolean is(Words words) {
 		for (int i = 0; i < words.gCount(); i++) {
 			int code = words.gCode(i);
-			if ((code == 700 || code == 710 || code == 720) && words.has('I') && words.has('L') || (code >= 340 && code <= 360 && code % 10 == 0 || code == 371) && words.has('I') && words.has('K')) {
+			if ((code == 700 || code == 710 || code == 720) && words.has('I') && words.has('L')
+					|| (code >= 340 && code <= 360 && code % 10 == 0 || code == 371) && words.has('I') && words.has('K')) {
 				return true;
 			}
 		}

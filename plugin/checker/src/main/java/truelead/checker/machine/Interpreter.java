@@ -15,7 +15,10 @@ public final class Interpreter {
 	private Interpreter() {
 	}
 
-	/** Runs the program from its first block to its end, within the profile's budget; further programs of the file after it, each for itself. */
+	/**
+	 * Runs the program from its first block to its end, within the profile's budget; further programs of the file after it, each for
+	 * itself.
+	 */
 	public static void run(ProgramFile program, ProgramFolder folder, MachineProfile profile, StepSink sink) {
 		run(program, folder, profile, Budget.of(profile), sink);
 	}
@@ -26,7 +29,8 @@ public final class Interpreter {
 	}
 
 	/** The same, and says how it goes on from tool change to tool change. */
-	public static void run(ProgramFile program, ProgramFolder folder, MachineProfile profile, Budget budget, StepSink sink, Restarts restarts) {
+	public static void run(ProgramFile program, ProgramFolder folder, MachineProfile profile, Budget budget, StepSink sink,
+			Restarts restarts) {
 		ChunkFacts.readAll(program.text());
 		Source source = new Source(program);
 		Set<List<Object>> said = Output.memory();
@@ -34,7 +38,8 @@ public final class Interpreter {
 		Optional<String> foreign = ForeignLanguage.complaint(program.text());
 		if (foreign.isPresent()) {
 			restarts.winds();
-			new Output(sink, new MachineState(profile, true), said).stopped(source.ref(0, Optional.empty(), false), foreign.get(), Optional.empty());
+			new Output(sink, new MachineState(profile, true), said).stopped(source.ref(0, Optional.empty(), false), foreign.get(),
+					Optional.empty());
 			return;
 		}
 		List<MainPrograms.Part> parts = MainPrograms.of(source);
@@ -57,8 +62,8 @@ public final class Interpreter {
 	}
 
 	/**
-	 * Runs a program that {@linkplain #isOne is one} and straight, as {@link Restarts#winds} does not say otherwise, from a restart that was met in it or in
-	 * an earlier text of it with the same blocks before.
+	 * Runs a program that {@linkplain #isOne is one} and straight, as {@link Restarts#winds} does not say otherwise, from a restart that
+	 * was met in it or in an earlier text of it with the same blocks before.
 	 */
 	public static void resume(ProgramFile program, ProgramFolder folder, Restart from, Budget budget, StepSink sink, Restarts restarts) {
 		Source source = new Source(program);

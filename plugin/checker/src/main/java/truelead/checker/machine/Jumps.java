@@ -30,7 +30,8 @@ final class Jumps {
 		Value value = flow.evaluator().value(choice.value()).inArithmetic();
 		for (int i = 0; i < choice.values().size(); i++) {
 			Value one = flow.evaluator().value(choice.values().get(i)).inArithmetic();
-			Value fits = value.known() && one.known() ? Value.of(Evaluator.same(value.number(), one.number())) : value.known() ? one : value;
+			Value fits = value.known() && one.known() ? Value.of(Evaluator.same(value.number(), one.number())) : value.known()
+					? one : value;
 			if (!fits.known() || fits.number() != 0) {
 				go(flow, frame, choice.targets().get(i), fits, profile);
 				return;
@@ -46,7 +47,8 @@ final class Jumps {
 			Reason why = condition.why().behind("whether the program begins again here is not known");
 			flow.out().remark(flow.block(), why);
 		} else if (!condition.known() || doubt.isPresent()) {
-			unknown(flow, frame, line, condition.known() ? Reason.of("it depends on " + doubt.get() + ", which is not followed") : condition.why(), profile);
+			unknown(flow, frame, line, condition.known() ? Reason.of("it depends on " + doubt.get() + ", which is not followed")
+					: condition.why(), profile);
 		} else if (line.isPresent()) {
 			flow.goTo(frame, line.getAsInt());
 		} else {
@@ -59,7 +61,8 @@ final class Jumps {
 	}
 
 	private static OptionalInt target(Flow flow, CallFrame frame, Expression target) {
-		Optional<String> label = target instanceof Expression.NamedVariable named ? Optional.of(named.name()) : target instanceof Expression.Text text ? Optional.of(text.text()) : Optional.empty();
+		Optional<String> label = target instanceof Expression.NamedVariable named ? Optional.of(named.name())
+				: target instanceof Expression.Text text ? Optional.of(text.text()) : Optional.empty();
 		if (label.isPresent()) {
 			OptionalInt line = frame.source.outline().label(label.get().toUpperCase(Locale.ROOT), frame.line, true);
 			if (line.isPresent()) {
@@ -74,8 +77,8 @@ final class Jumps {
 	}
 
 	/**
-	 * A jump on something that is not known is not made, unless the program would end right there; worth a warning only where it may matter to
-	 * a thread. What is set on one way alone is not known behind it.
+	 * A jump on something that is not known is not made, unless the program would end right there; worth a warning only where it may matter
+	 * to a thread. What is set on one way alone is not known behind it.
 	 */
 	private static void unknown(Flow flow, CallFrame frame, OptionalInt line, Reason why, MachineProfile profile) {
 		Reason message = why.behind("which way the program goes here is not known");

@@ -122,9 +122,13 @@ final class MachineState {
 		modal = other.modal();
 	}
 
-	/** Whether X, Y and Z words are lengths as they stand, by the profile: no diameters, no least increments, and no others that are increments. */
+	/**
+	 * Whether X, Y and Z words are lengths as they stand, by the profile: no diameters, no least increments, and no others that are
+	 * increments.
+	 */
 	boolean asWritten() {
-		return !profile.yes(ProfileKey.DIAMETER) && !profile.yes(ProfileKey.INCREMENTAL_WORDS) && profile.is(ProfileKey.NUMBERS_WITHOUT_POINT, "as-written");
+		return !profile.yes(ProfileKey.DIAMETER) && !profile.yes(ProfileKey.INCREMENTAL_WORDS)
+				&& profile.is(ProfileKey.NUMBERS_WITHOUT_POINT, "as-written");
 	}
 
 	/** The innermost branch or loop that is not followed, but passed once. */
@@ -208,13 +212,14 @@ final class MachineState {
 
 	/** All that later steps depend on, the place included. */
 	List<Object> memory() {
-		return List.of(modal(), place.memory(), selectedTool, changeCodeSeen, lockedByCode, tappingMode, arcCentreAbsolute, motion, motionCode, unfollowed);
+		return List.of(modal(), place.memory(), selectedTool, changeCodeSeen, lockedByCode, tappingMode, arcCentreAbsolute, motion,
+				motionCode, unfollowed);
 	}
 
 	private Modal modal(Plane asPlane, boolean locked) {
-		return new Modal(unit, unitStated, asPlane, absolute, feedMode, feedModeStated, feed, speed, constantSurface, spindle, spindleWord, tool,
-				toolChange, lengthOffset, compensation, compensationOffset, place.workOffset(), coolant, rigid, rigidWord, returnToInitial,
-				place.frame().mirrored(), place.frame().scaled(), locked, place.frameNumber(), place.rotary());
+		return new Modal(unit, unitStated, asPlane, absolute, feedMode, feedModeStated, feed, speed, constantSurface, spindle, spindleWord,
+				tool, toolChange, lengthOffset, compensation, compensationOffset, place.workOffset(), coolant, rigid, rigidWord,
+				returnToInitial, place.frame().mirrored(), place.frame().scaled(), locked, place.frameNumber(), place.rotary());
 	}
 
 	/** A programmed length in mm; a number without a point is read as the profile says. */

@@ -57,7 +57,8 @@ final class MainPrograms {
 	}
 
 	private static Part part(Outline outline, int from, int to) {
-		return new Part(from, to, (outline.hasReturn(from, to) || outline.hasProcedure(from, to) || outline.subprogramHeader(from)) && !outline.hasEnd(from, to));
+		return new Part(from, to, (outline.hasReturn(from, to) || outline.hasProcedure(from, to) || outline.subprogramHeader(from))
+				&& !outline.hasEnd(from, to));
 	}
 
 	private static boolean called(Source source, int from, int to, Outline outline) {

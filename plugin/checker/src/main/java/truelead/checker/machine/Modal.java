@@ -36,14 +36,16 @@ import truelead.checker.program.WordRef;
  * @param mirrored       an odd number of mirrored axes in the plane or along the axis: hands flip
  * @param scaled         a scale other than 1 or a rotation out of the plane is in force
  * @param overridesLocked feed and speed override locked by a code the profile knows
- * @param frame          number of the frame that positions are in: 0 until something of unknown size shifts it (G92 at an unknown place, G10,
- *                       a tilted plane); the same shift said again gives the same number. Places in two frames cannot be compared
+ * @param frame          number of the frame that positions are in: 0 until something of unknown size shifts it (G92 at an unknown place,
+ *                       G10, a tilted plane); the same shift said again gives the same number. Places in two frames cannot be compared
  * @param rotary         where the rotary axes stand
  */
 public record Modal(LengthUnit unit, boolean unitStated, Plane plane, boolean absolute, FeedMode feedMode, Optional<WordRef> feedModeStated,
 		Setting feed, Setting speed, boolean constantSurface, SpindleTurn spindle, Optional<WordRef> spindleWord, Setting tool,
-		Optional<BlockRef> toolChange, Setting lengthOffset, Compensation compensation, Setting compensationOffset, int workOffset, boolean coolant,
-		Optional<Setting> rigid, Optional<WordRef> rigidWord, boolean returnToInitial, boolean mirrored, boolean scaled, boolean overridesLocked,
+		Optional<BlockRef> toolChange, Setting lengthOffset, Compensation compensation, Setting compensationOffset, int workOffset,
+		boolean coolant,
+		Optional<Setting> rigid, Optional<WordRef> rigidWord, boolean returnToInitial, boolean mirrored, boolean scaled,
+		boolean overridesLocked,
 		int frame, Rotary rotary) {
 
 	/** Said of an H that stands alone, under the G43 of the tool before. */
@@ -51,14 +53,19 @@ public record Modal(LengthUnit unit, boolean unitStated, Plane plane, boolean ab
 
 	/** The same with another F. */
 	public Modal fed(Setting other) {
-		return new Modal(unit, unitStated, plane, absolute, feedMode, feedModeStated, other, speed, constantSurface, spindle, spindleWord, tool, toolChange, lengthOffset, compensation,
-				compensationOffset, workOffset, coolant, rigid, rigidWord, returnToInitial, mirrored, scaled, overridesLocked, frame, rotary);
+		return new Modal(unit, unitStated, plane, absolute, feedMode, feedModeStated, other, speed, constantSurface, spindle, spindleWord,
+				tool, toolChange, lengthOffset, compensation, compensationOffset, workOffset, coolant, rigid, rigidWord, returnToInitial,
+				mirrored, scaled, overridesLocked, frame, rotary);
 	}
 
-	/** What a tool advances a turn of the spindle when it is fed, mm; NaN where feed or speed is not known, and under a constant surface speed by feed per minute. */
+	/**
+	 * What a tool advances a turn of the spindle when it is fed, mm; NaN where feed or speed is not known, and under a constant surface
+	 * speed by feed per minute.
+	 */
 	public double advance() {
 		double length = feed.value() * unit.mm();
-		return feedMode == FeedMode.PER_REVOLUTION ? length : feedMode == FeedMode.PER_MINUTE && !constantSurface && speed.value() > 0 ? length / speed.value() : Double.NaN;
+		return feedMode == FeedMode.PER_REVOLUTION ? length : feedMode == FeedMode.PER_MINUTE && !constantSurface && speed.value() > 0
+				? length / speed.value() : Double.NaN;
 	}
 
 	/** Whether the tool is that of whoever calls a subprogram that stands by itself. */

@@ -24,7 +24,8 @@ final class ModalGroup {
 		}
 		return switch (group) {
 			case 6 -> of(PLANES, index);
-			case 8 -> index < OFFSETS.length ? of(OFFSETS, index) : Math.min(LAST_OFFSET, FIRST_FURTHER_OFFSET + index - OFFSETS.length) * 10;
+			case 8 -> index < OFFSETS.length ? of(OFFSETS, index)
+					: Math.min(LAST_OFFSET, FIRST_FURTHER_OFFSET + index - OFFSETS.length) * 10;
 			case 14 -> of(DISTANCES, index);
 			default -> NONE;
 		};

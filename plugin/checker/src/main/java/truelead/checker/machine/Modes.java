@@ -145,7 +145,8 @@ final class Modes {
 		boolean milling = !state.profile.is(ProfileKey.TOOL_WORD, "turret");
 		if (words.has('H') && milling && state.lengthOffset.isSet()) {
 			Setting said = state.lengthOffset.value() < 0 ? negative(words.setting('H')) : words.setting('H');
-			lengthOffset(said.known() && ofToolBefore(state.lengthOffset) ? new Setting(said.value(), said.word(), Modal.CODE_OF_TOOL_BEFORE) : said);
+			lengthOffset(said.known() && ofToolBefore(state.lengthOffset)
+					? new Setting(said.value(), said.word(), Modal.CODE_OF_TOOL_BEFORE) : said);
 			state.changed();
 		}
 	}
@@ -157,7 +158,8 @@ final class Modes {
 
 	/** H under G44, told from the same number under G43 by its sign. */
 	private Setting subtracted(Words words, int index) {
-		return negative(words.has('H') ? words.setting('H') : new Setting(state.tool.value(), Optional.of(words.gRef(index)), Reason.of("no H word: the tool's own")));
+		return negative(words.has('H') ? words.setting('H') : new Setting(state.tool.value(), Optional.of(words.gRef(index)),
+				Reason.of("no H word: the tool's own")));
 	}
 
 	private static Setting negative(Setting offset) {
@@ -182,7 +184,8 @@ final class Modes {
 	private void workOffset(Words words, int number, int index) {
 		if (number != state.place.workOffset()) {
 			state.place.workOffset(number);
-			out.event(words.block(), Step.EventKind.WORK_OFFSET, words.gRef(index), new Setting(number, Optional.of(words.gRef(index)), Reason.NONE));
+			out.event(words.block(), Step.EventKind.WORK_OFFSET, words.gRef(index), new Setting(number, Optional.of(words.gRef(index)),
+					Reason.NONE));
 		}
 	}
 
@@ -199,11 +202,13 @@ final class Modes {
 		WordRef word = words.gRef(index);
 		boolean known = words.gCode(index) >= 0;
 		if (motion.linearWords(words)) {
-			out.unknownCode(words.block(), word.written(), word.written() + " is not a code this machine profile knows (a line such as " + word.written().replace(" ", "") + " = tap would tell it): where its block ends is not known", word);
+			out.unknownCode(words.block(), word.written(), word.written() + " is not a code this machine profile knows (a line such as "
+					+ word.written().replace(" ", "") + " = tap would tell it): where its block ends is not known", word);
 			motion.toUnknown(words, false);
 			words.hide(-1);
 		} else if (known) {
-			out.remark(words.block(), word.written(), word.written() + " is not a code this machine profile knows: it is taken to change nothing here", Optional.of(word));
+			out.remark(words.block(), word.written(),
+					word.written() + " is not a code this machine profile knows: it is taken to change nothing here", Optional.of(word));
 		}
 	}
 
@@ -229,7 +234,8 @@ final class Modes {
 		Point to = state.place.frame().apply(motion.target(words));
 		if (to.x() == from.x() || Double.isNaN(to.x())) {
 			Cycle cycle = new Cycle(Cycle.Kind.PECK_DRILL, 740, words.block(), words.gRef(0), Map.of());
-			out.step(new Step.Stroke(words.block(), state.cycleModal(740), cycle, from, from.z(), from.z(), to.z(), true, 1, motion.resolution(words)));
+			out.step(new Step.Stroke(words.block(), state.cycleModal(740), cycle, from, from.z(), from.z(), to.z(), true, 1,
+					motion.resolution(words)));
 		}
 	}
 }

@@ -122,8 +122,8 @@ final class Motion {
 	}
 
 	/**
-	 * Half of the finest last decimal among some words, mm: in one block all words are meant to the same decimals, and noughts at the end are
-	 * left out ({@code I-17.126 J0 Z-36.}). Computed words do not count; 0 where no other is there.
+	 * Half of the finest last decimal among some words, mm: in one block all words are meant to the same decimals, and noughts at the end
+	 * are left out ({@code I-17.126 J0 Z-36.}). Computed words do not count; 0 where no other is there.
 	 */
 	double resolution(Words words, char[] letters) {
 		double finest = 0;
@@ -144,7 +144,10 @@ final class Motion {
 		return one == 0 || other == 0 ? Math.max(one, other) : Math.min(one, other);
 	}
 
-	/** A subprogram by itself that moves in increments starts from a place that is not known: places are counted from there, in a frame of its own. */
+	/**
+	 * A subprogram by itself that moves in increments starts from a place that is not known: places are counted from there, in a frame of
+	 * its own.
+	 */
 	void startSomewhere(Words words, Plane plane, boolean arc) {
 		if (!state.alone) {
 			return;
@@ -202,7 +205,10 @@ final class Motion {
 		}
 	}
 
-	/** What the block counts from where an axis stands, in its word or in that for increments, mm; NaN where it says where to go, 0 where it says nothing. */
+	/**
+	 * What the block counts from where an axis stands, in its word or in that for increments, mm; NaN where it says where to go, 0 where it
+	 * says nothing.
+	 */
 	double increment(Words words, int axis) {
 		if (!words.has(LETTERS[axis])) {
 			return incrementWords && words.has(INCREMENT_LETTERS[axis]) ? state.mm(words, INCREMENT_LETTERS[axis]) : 0;
@@ -221,14 +227,18 @@ final class Motion {
 		}
 		unsure.made(words.block(), Optional.empty());
 		boolean locks = state.profile.yes(ProfileKey.SYNCHRONISED_LOCKS_OVERRIDES);
-		Modal modal = kind == Meaning.SYNCHRONISED_IN || kind == Meaning.SYNCHRONISED_OUT ? turning(lead.value() > 0 == (kind == Meaning.SYNCHRONISED_IN), lead.word(), locks)
-				: locks ? state.lockedModal() : state.modal();
+		Modal modal = kind == Meaning.SYNCHRONISED_IN || kind == Meaning.SYNCHRONISED_OUT
+				? turning(lead.value() > 0 == (kind == Meaning.SYNCHRONISED_IN), lead.word(), locks) : locks ? state.lockedModal()
+				: state.modal();
 		double resolution = resolution(words);
 		out.step(new Step.Synchronised(words.block(), modal, code, from, to, lead, returns, resolution));
 		place.moveTo(returns ? from : to);
 	}
 
-	/** The lead that F says, or E, which old lathe controls have for leads of many decimals, until F is said again (common practice, no source). */
+	/**
+	 * The lead that F says, or E, which old lathe controls have for leads of many decimals, until F is said again (common practice, no
+	 * source).
+	 */
 	Setting feedAsLead(Words words) {
 		if (words.has('E')) {
 			fineLead = words.setting('E');
@@ -259,7 +269,8 @@ final class Motion {
 				return words.setting(CENTRES[axis]);
 			}
 		}
-		if (words.has('F') || words.has('E') || lead == Setting.NONE || lead.word().map(word -> word.address() == 'F' || word.address() == 'E').orElse(false)) {
+		if (words.has('F') || words.has('E') || lead == Setting.NONE || lead.word().map(word -> word.address() == 'F'
+				|| word.address() == 'E').orElse(false)) {
 			return feedAsLead(words);
 		}
 		return lead;

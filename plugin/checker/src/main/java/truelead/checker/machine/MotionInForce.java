@@ -36,7 +36,10 @@ final class MotionInForce {
 		return before;
 	}
 
-	/** Puts the motion codes of a block in force; true where a cycle starts. G80 beside another motion ends the cycle and that motion is made. */
+	/**
+	 * Puts the motion codes of a block in force; true where a cycle starts. G80 beside another motion ends the cycle and that motion is
+	 * made.
+	 */
 	boolean change(Words words) {
 		int motionWord = -1;
 		int offWord = -1;
@@ -83,7 +86,8 @@ final class MotionInForce {
 			case ARC_CLOCKWISE -> arcs.make(words, true);
 			case ARC_COUNTERCLOCKWISE -> arcs.make(words, false);
 			case SKIP_MOTION -> motion.toUnknown(words, false);
-			case SYNCHRONISED_MOTION, SYNCHRONISED_TAP, SYNCHRONISED_IN, SYNCHRONISED_OUT -> motion.synchronised(words, state.motionCode, state.motion);
+			case SYNCHRONISED_MOTION, SYNCHRONISED_TAP, SYNCHRONISED_IN, SYNCHRONISED_OUT -> motion.synchronised(words, state.motionCode,
+					state.motion);
 			case TURNING_PASS -> passes.pass(words, false);
 			case THREADING_PASS -> passes.pass(words, true);
 			case FACING_PASS -> {

@@ -46,6 +46,7 @@ final class NamedArguments {
 	Setting setting(int index, String called, double value) {
 		Expression argument = arguments.get(index);
 		String written = called + " " + text.substring(argument.span().start(), argument.span().end());
-		return new Setting(value, Optional.of(new WordRef(flow.block(), called.charAt(0), argument.span(), -1, false, written)), Reason.NONE);
+		return new Setting(value, Optional.of(new WordRef(flow.block(), called.charAt(0), argument.span(), -1, false, written)),
+				Reason.NONE);
 	}
 }

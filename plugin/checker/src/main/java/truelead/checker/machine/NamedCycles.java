@@ -11,15 +11,16 @@ import truelead.grammar.Expression;
 import truelead.grammar.Span;
 
 /**
- * Drilling and tapping cycles that are called by name with arguments in their order, once or behind every motion, and rows and circles of places for
- * them. The order is that of the controls' open programming documents (from memory): return plane, reference plane, room, depth, depth from the
- * reference plane, then what the cycle wants of its own. In the plane that a lathe turns in they work along Z. One whose planes, depth or pitch are left out or not known is not followed.
+ * Drilling and tapping cycles that are called by name with arguments in their order, once or behind every motion, and rows and circles of
+ * places for them. The order is that of the controls' open programming documents (from memory): return plane, reference plane, room, depth,
+ * depth from the reference plane, then what the cycle wants of its own. In the plane that a lathe turns in they work along Z. One whose
+ * planes, depth or pitch are left out or not known is not followed.
  */
 final class NamedCycles {
 
-	private static final Map<String, Cycle.Kind> KINDS = Map.of("CYCLE81", Cycle.Kind.DRILL, "CYCLE82", Cycle.Kind.DRILL, "CYCLE83", Cycle.Kind.PECK_DRILL,
-			"CYCLE84", Cycle.Kind.TAP, "CYCLE840", Cycle.Kind.TAP, "CYCLE85", Cycle.Kind.BORE_FEED_OUT, "CYCLE86", Cycle.Kind.BORE, "CYCLE87", Cycle.Kind.BORE,
-			"CYCLE88", Cycle.Kind.BORE, "CYCLE89", Cycle.Kind.BORE_FEED_OUT);
+	private static final Map<String, Cycle.Kind> KINDS = Map.of("CYCLE81", Cycle.Kind.DRILL, "CYCLE82", Cycle.Kind.DRILL, "CYCLE83",
+			Cycle.Kind.PECK_DRILL, "CYCLE84", Cycle.Kind.TAP, "CYCLE840", Cycle.Kind.TAP, "CYCLE85", Cycle.Kind.BORE_FEED_OUT, "CYCLE86",
+			Cycle.Kind.BORE, "CYCLE87", Cycle.Kind.BORE, "CYCLE88", Cycle.Kind.BORE, "CYCLE89", Cycle.Kind.BORE_FEED_OUT);
 	private static final int MOST_PLACES = 10_000;
 
 	/** A call whose arguments are known; levels in programmed coordinates, mm. */
@@ -108,7 +109,8 @@ final class NamedCycles {
 		WordRef word = new WordRef(flow.block(), 'C', new Span(start, start + name.length()), 0, false, name);
 		int code = 10 * Integer.parseInt(name.substring(5, 7));
 		boolean left = lead.map(NamedLead::left).orElse(false);
-		return Optional.of(new Call(new Cycle(left ? Cycle.Kind.TAP_LEFT : kind, code, flow.block(), word, Map.of()), back, level, bottom, lead));
+		return Optional.of(new Call(new Cycle(left ? Cycle.Kind.TAP_LEFT : kind, code, flow.block(), word, Map.of()), back, level,
+				bottom, lead));
 	}
 
 	/** Whether the plane is the one that a lathe turns in, where these cycles work along Z on its centre line. */
@@ -132,8 +134,9 @@ final class NamedCycles {
 		if (call.cycle.kind().taps() && (Double.isNaN(at.x()) || Double.isNaN(at.y()))) {
 			flow.out().notFollowed(flow.block(), "the place of the thread is not known", Optional.empty());
 		}
-		state.unfollowed().filter(statement -> call.cycle.kind().taps()).ifPresent(statement -> flow.out().notFollowed(flow.block(),
-				"whether this thread is made, and how often, depends on " + statement + ", which is not followed", Optional.of(call.cycle.gWord())));
+		state.unfollowed().filter(statement -> call.cycle.kind().taps())
+				.ifPresent(statement -> flow.out().notFollowed(flow.block(), "whether this thread is made, and how often, depends on "
+						+ statement + ", which is not followed", Optional.of(call.cycle.gWord())));
 		Plane plane = state.plane;
 		alongZ(Plane.XY);
 		Modal in = call.lead.map(lead -> lead.in(state)).orElse(state.modal());

@@ -7,7 +7,10 @@ import truelead.checker.arithmetic.Value;
 import truelead.grammar.Element;
 import truelead.grammar.ProgramText;
 
-/** Frames that richer control languages set by name: a shift along the axes is followed as G52 is, all others are frames of their own, which no place of another one is compared with. */
+/**
+ * Frames that richer control languages set by name: a shift along the axes is followed as G52 is, all others are frames of their own, which
+ * no place of another one is compared with.
+ */
 final class NamedFrames {
 
 	private static final String SHIFT = "TRANS";
@@ -29,7 +32,8 @@ final class NamedFrames {
 		if (!first && !ADDED_FRAMES.contains(name)) {
 			return false;
 		}
-		List<Object> frame = name.equals("CYCLE800") ? written.chars().noneMatch(c -> c >= '1' && c <= '9') ? List.of() : List.of(written) : parts(name, written);
+		List<Object> frame = name.equals("CYCLE800") ? written.chars().noneMatch(c -> c >= '1' && c <= '9') ? List.of() : List.of(written)
+				: parts(name, written);
 		boolean shift = shifts(frame);
 		if (first) {
 			state.place.local(name.equals(SHIFT) && shift ? Frame.shift(mm(frame)) : Frame.SAME);
@@ -57,7 +61,8 @@ final class NamedFrames {
 	/** Whether a frame shifts along X, Y and Z alone, by known lengths. */
 	private static boolean shifts(List<Object> frame) {
 		for (int i = 0; i < frame.size(); i += 2) {
-			if (!(frame.get(i) instanceof Character letter) || "XYZ".indexOf(letter) < 0 || !(i + 1 < frame.size() && frame.get(i + 1) instanceof Double)) {
+			if (!(frame.get(i) instanceof Character letter) || "XYZ".indexOf(letter) < 0
+					|| !(i + 1 < frame.size() && frame.get(i + 1) instanceof Double)) {
 				return false;
 			}
 		}
@@ -72,7 +77,10 @@ final class NamedFrames {
 		return mm;
 	}
 
-	/** What is written behind the name of a frame: addresses and their values, for they tell one frame from another where the words do not, TRANS X=R1*50, ROT RPL=R1*60. */
+	/**
+	 * What is written behind the name of a frame: addresses and their values, for they tell one frame from another where the words do not,
+	 * TRANS X=R1*50, ROT RPL=R1*60.
+	 */
 	private List<Object> parts(String name, String written) {
 		List<Object> parts = new ArrayList<>();
 		for (Element element : ProgramText.of(written.substring(Math.min(name.length(), written.length()))).block(0).elements()) {

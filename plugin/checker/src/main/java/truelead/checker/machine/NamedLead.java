@@ -6,8 +6,8 @@ import truelead.checker.program.Plane;
 import truelead.checker.program.Setting;
 
 /**
- * What a tapping cycle called by name says of spindle and lead: CYCLE84 leads the spindle, CYCLE840 has a floating holder. The order of arguments is
- * from memory.
+ * What a tapping cycle called by name says of spindle and lead: CYCLE84 leads the spindle, CYCLE840 has a floating holder. The order of
+ * arguments is from memory.
  *
  * @param lead   lead a turn, program units; empty where F in force feeds the tap
  * @param left   whether it cuts a left-hand thread
@@ -31,8 +31,8 @@ record NamedLead(Optional<Setting> lead, boolean left, Optional<Setting> speed, 
 		}
 		if (!rigid && given.number(8, 0) == AS_IN_FORCE) {
 			boolean sure = state.feed.known() && state.speed.known() && state.spindle.turns();
-			return sure ? Optional.of(new NamedLead(Optional.empty(), state.spindle == SpindleTurn.COUNTERCLOCKWISE, Optional.empty(), Optional.empty(), Optional.empty()))
-					: Optional.empty();
+			return sure ? Optional.of(new NamedLead(Optional.empty(), state.spindle == SpindleTurn.COUNTERCLOCKWISE, Optional.empty(),
+					Optional.empty(), Optional.empty())) : Optional.empty();
 		}
 		int source = given.said(pitch) ? pitch : pitch - 1;
 		double value = given.number(source);
@@ -43,24 +43,27 @@ record NamedLead(Optional<Setting> lead, boolean left, Optional<Setting> speed, 
 		}
 		Optional<Setting> said = Optional.of(given.setting(source, source < pitch ? "MPIT" : "PIT", lead));
 		if (!rigid) {
-			return Optional.of(new NamedLead(said, state.spindle == SpindleTurn.COUNTERCLOCKWISE, Optional.empty(), Optional.empty(), Optional.empty()));
+			return Optional.of(new NamedLead(said, state.spindle == SpindleTurn.COUNTERCLOCKWISE, Optional.empty(), Optional.empty(),
+					Optional.empty()));
 		}
 		double speed = given.number(10, 0);
 		SpindleTurn turn = value < 0 ? SpindleTurn.COUNTERCLOCKWISE : SpindleTurn.CLOCKWISE;
 		if (Double.isNaN(speed) || speed < 0 || speed == 0 && !state.speed.known()) {
 			return Optional.empty();
 		}
-		return Optional.of(new NamedLead(said, value < 0, speed == 0 ? Optional.empty() : Optional.of(given.setting(10, "SST", speed)), Optional.of(turn),
-				Optional.of(behind(given.number(6)))));
+		return Optional.of(new NamedLead(said, value < 0, speed == 0 ? Optional.empty() : Optional.of(given.setting(10, "SST", speed)),
+				Optional.of(turn), Optional.of(behind(given.number(6)))));
 	}
 
 	/** What the number of a pitch is multiplied by to be one in program units: as it is, mm, threads an inch, inches a turn. */
 	private static double unit(double kind, double value, LengthUnit unit) {
-		return kind == 0 ? 1 : kind == 1 ? 1 / unit.mm() : kind == 2 ? LengthUnit.INCH.mm() / unit.mm() / (value * value) : kind == 3 ? LengthUnit.INCH.mm() / unit.mm() : Double.NaN;
+		return kind == 0 ? 1 : kind == 1 ? 1 / unit.mm() : kind == 2 ? LengthUnit.INCH.mm() / unit.mm() / (value * value) : kind == 3
+				? LengthUnit.INCH.mm() / unit.mm() : Double.NaN;
 	}
 
 	private static SpindleTurn behind(double code) {
-		return code == 3 ? SpindleTurn.CLOCKWISE : code == 4 ? SpindleTurn.COUNTERCLOCKWISE : code == 5 ? SpindleTurn.STOPPED : SpindleTurn.UNKNOWN;
+		return code == 3 ? SpindleTurn.CLOCKWISE : code == 4 ? SpindleTurn.COUNTERCLOCKWISE : code == 5 ? SpindleTurn.STOPPED
+				: SpindleTurn.UNKNOWN;
 	}
 
 	/** The state in which the tap goes in. */

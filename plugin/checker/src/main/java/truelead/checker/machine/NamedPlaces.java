@@ -45,7 +45,8 @@ final class NamedPlaces {
 			int row = i / columns;
 			double along = (row % 2 == 0 ? i % columns : columns - 1 - i % columns) * apart;
 			double across = row * next;
-			add(places, here, mm * (x + along * Math.cos(angle) - across * Math.sin(angle)), mm * (y + along * Math.sin(angle) + across * Math.cos(angle)));
+			add(places, here, mm * (x + along * Math.cos(angle) - across * Math.sin(angle)),
+					mm * (y + along * Math.sin(angle) + across * Math.cos(angle)));
 		}
 		return places;
 	}
@@ -70,7 +71,8 @@ final class NamedPlaces {
 		List<Point> places = new ArrayList<>();
 		for (int i = 0; i < Math.min(count, MOST); i++) {
 			double angle = Math.toRadians(given.number(3)) + i * step;
-			add(places, here, mm * (given.number(0) + given.number(2) * Math.cos(angle)), mm * (given.number(1) + given.number(2) * Math.sin(angle)));
+			add(places, here, mm * (given.number(0) + given.number(2) * Math.cos(angle)),
+					mm * (given.number(1) + given.number(2) * Math.sin(angle)));
 		}
 		return places;
 	}

@@ -7,9 +7,9 @@ import truelead.checker.program.Setting;
 import truelead.grammar.Expression;
 
 /**
- * Threads that a lathe cuts by a single point in a cycle called by name with arguments in their order, CYCLE97, CYCLE99 and the chain of CYCLE98: how far along Z, on what
- * diameters, how deep and in how many passes, at what leads, with how many starts. The order is that of the controls' open programming documents (from memory). What of it is
- * left out or not known is not followed.
+ * Threads that a lathe cuts by a single point in a cycle called by name with arguments in their order, CYCLE97, CYCLE99 and the chain of
+ * CYCLE98: how far along Z, on what diameters, how deep and in how many passes, at what leads, with how many starts. The order is that of
+ * the controls' open programming documents (from memory). What of it is left out or not known is not followed.
  */
 final class NamedThreads {
 
@@ -33,13 +33,15 @@ final class NamedThreads {
 	 * @param leads     between them
 	 * @param size      whose standard pitch is the lead
 	 */
-	private record Order(int[] levels, int[] diameters, int[] leads, int size, int in, int out, int depth, int finish, int angle, int passes, int kind, int starts) {
+	private record Order(int[] levels, int[] diameters, int[] leads, int size, int in, int out, int depth, int finish, int angle,
+			int passes, int kind, int starts) {
 	}
 
 	private static final Map<String, Order> ORDERS = Map.of(
 			"CYCLE97", new Order(new int[] { 2, 3 }, new int[] { 4, 5 }, new int[] { 0 }, 1, 6, 7, 8, 9, 11, 12, 14, 15),
 			"CYCLE99", new Order(new int[] { 0, 2 }, new int[] { 1, 3 }, new int[] { 12 }, NOWHERE, 4, 5, 6, 7, 9, 10, 13, 14),
-			"CYCLE98", new Order(new int[] { 0, 2, 4, 6 }, new int[] { 1, 3, 5, 7 }, new int[] { 16, 17, 18 }, NOWHERE, 8, 9, 10, 11, 13, 14, 19, 20));
+			"CYCLE98", new Order(new int[] { 0, 2, 4, 6 }, new int[] { 1, 3, 5, 7 }, new int[] { 16, 17, 18 }, NOWHERE, 8, 9, 10, 11,
+					13, 14, 19, 20));
 
 	private final MachineState state;
 	private final Flow flow;
@@ -83,7 +85,8 @@ final class NamedThreads {
 			double lead = given.number(at);
 			double bySize = StandardPitch.of(Math.abs(given.number(order.size))) / state.unit.mm();
 			if (lead > 0 || bySize > 0) {
-				leads.add(lead > 0 ? given.setting(at, order.leads.length > 1 ? "PP" : "PIT", lead) : given.setting(order.size, "MPIT", bySize));
+				leads.add(lead > 0 ? given.setting(at, order.leads.length > 1 ? "PP" : "PIT", lead)
+						: given.setting(order.size, "MPIT", bySize));
 			}
 		}
 		return leads;
@@ -108,7 +111,9 @@ final class NamedThreads {
 		return corners;
 	}
 
-	/** How deep each pass goes: so many to the finishing allowance, then one to the whole depth; where their number is not said only that. */
+	/**
+	 * How deep each pass goes: so many to the finishing allowance, then one to the whole depth; where their number is not said only that.
+	 */
 	private static List<Double> depths(NamedArguments given, Order order, double depth, boolean degressive) {
 		List<Double> depths = new ArrayList<>();
 		double rough = depth - Math.abs(given.number(order.finish, 0));

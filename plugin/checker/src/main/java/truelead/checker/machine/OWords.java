@@ -104,7 +104,8 @@ final class OWords {
 
 	private void repeat(CallFrame frame, String name, int line, Element.OStatement statement) {
 		flow.endless().decided();
-		Value count = statement.arguments().isEmpty() ? Value.unknown("no count is written") : flow.evaluator().value(statement.arguments().get(0)).inArithmetic();
+		Value count = statement.arguments().isEmpty() ? Value.unknown("no count is written")
+				: flow.evaluator().value(statement.arguments().get(0)).inArithmetic();
 		if (!count.known()) {
 			flow.out().notFollowed(flow.block(), count.why().behind("how often this loop is passed is not known"), Optional.empty());
 		}

@@ -85,7 +85,8 @@ final class Outline {
 					name = word.value() instanceof Expression.Text text ? text.text() : name;
 				} else if (word.address() == 'O' && word.value() instanceof Expression.Text text) {
 					named.putIfAbsent(small(text.text()), line);
-				} else if (word.address() == 'G' && number == 65 || word.address() == 'G' && number == 66 || word.address() == 'M' && number == 98) {
+				} else if (word.address() == 'G' && number == 65 || word.address() == 'G' && number == 66
+						|| word.address() == 'M' && number == 98) {
 					calls++;
 				}
 				word(line, word.address(), number);
@@ -97,7 +98,8 @@ final class Outline {
 				ArchiveHeader.of(block).ifPresent(header -> header(line, header));
 			} else if (element instanceof Element.Label label) {
 				labels.computeIfAbsent(label.name(), fresh -> new TreeSet<>()).add(line);
-			} else if (element instanceof Element.OStatement || element instanceof Element.LoopStart || element instanceof Element.LoopEnd) {
+			} else if (element instanceof Element.OStatement || element instanceof Element.LoopStart
+					|| element instanceof Element.LoopEnd) {
 				mark(line, element);
 			} else if (Structures.keyword(element).isPresent() && alone(block, element)) {
 				mark(line, element);
@@ -125,7 +127,10 @@ final class Outline {
 		}
 	}
 
-	/** Whether the file has statements that begin with an O word, as RS-274 alone has them: there a number that nothing has set is zero (from memory). */
+	/**
+	 * Whether the file has statements that begin with an O word, as RS-274 alone has them: there a number that nothing has set is zero
+	 * (from memory).
+	 */
 	boolean oWords() {
 		return oWords;
 	}
@@ -217,8 +222,8 @@ final class Outline {
 				names.add(statement.name());
 			}
 		}
-		return marks.values().stream().filter(mark -> mark.element() instanceof Element.OStatement statement && statement.keyword() == Element.OKeyword.SUB
-				&& !names.contains(statement.name()) && !names.contains("")).toList();
+		return marks.values().stream().filter(mark -> mark.element() instanceof Element.OStatement statement
+				&& statement.keyword() == Element.OKeyword.SUB && !names.contains(statement.name()) && !names.contains("")).toList();
 	}
 
 	/** Whether a call of this file says that program, by its number or name; a packed call counts as its last four digits too. */
@@ -255,8 +260,8 @@ final class Outline {
 
 	/** Line behind the end of the o-word subprogram that begins at a line; behind the program's where its end is missing. */
 	int subEnd(int line) {
-		return marks.tailMap(line).values().stream().filter(mark -> mark.element() instanceof Element.OStatement statement && statement.keyword() == Element.OKeyword.ENDSUB)
-				.findFirst().map(mark -> mark.line() + 1).orElse(programEnd(line));
+		return marks.tailMap(line).values().stream().filter(mark -> mark.element() instanceof Element.OStatement statement
+				&& statement.keyword() == Element.OKeyword.ENDSUB).findFirst().map(mark -> mark.line() + 1).orElse(programEnd(line));
 	}
 
 	/** Whether a program end stands in a range of lines. */

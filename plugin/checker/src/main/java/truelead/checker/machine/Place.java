@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * Where the tool is, in the frame of the work offset, and how programmed coordinates lie in it. An offset of unknown size makes a new frame;
- * the same one said again makes the same frame.
+ * Where the tool is, in the frame of the work offset, and how programmed coordinates lie in it. An offset of unknown size makes a new
+ * frame; the same one said again makes the same frame.
  */
 final class Place {
 
@@ -246,7 +246,8 @@ final class Place {
 	/** The present place is called so from now on; NaN leaves an axis as it is. */
 	void setPosition(double[] programmed) {
 		Point now = frame.programmed(here);
-		double[] shift = {position.apply(new Point(0, 0, 0)).x(), position.apply(new Point(0, 0, 0)).y(), position.apply(new Point(0, 0, 0)).z()};
+		double[] shift = {position.apply(new Point(0, 0, 0)).x(), position.apply(new Point(0, 0, 0)).y(),
+				position.apply(new Point(0, 0, 0)).z()};
 		List<Object> unknown = new ArrayList<>();
 		for (int axis = 0; axis < 3; axis++) {
 			if (Double.isNaN(programmed[axis])) {
@@ -281,8 +282,9 @@ final class Place {
 
 	/** All that later places depend on. */
 	List<Object> memory() {
-		return List.of(here, lastOffsetHere, lastOffset, workOffset, rotary, local, position, rotation, scale, mirror, positionKey, tiltKey, frameNumber,
-				Map.copyOf(offsetData), offsetVariables.toString(), List.of(moved[0], moved[1], moved[2], somewhere[0], somewhere[1], somewhere[2]));
+		return List.of(here, lastOffsetHere, lastOffset, workOffset, rotary, local, position, rotation, scale, mirror, positionKey, tiltKey,
+				frameNumber, Map.copyOf(offsetData), offsetVariables.toString(), List.of(moved[0], moved[1], moved[2], somewhere[0],
+						somewhere[1], somewhere[2]));
 	}
 
 	private void compose() {
@@ -291,7 +293,8 @@ final class Place {
 	}
 
 	private void recount() {
-		List<Object> key = List.of(offsetData.getOrDefault(workOffset, NOTHING), offsetData.getOrDefault(53, NOTHING), positionKey, tiltKey);
+		List<Object> key = List.of(offsetData.getOrDefault(workOffset, NOTHING), offsetData.getOrDefault(53, NOTHING),
+				positionKey, tiltKey);
 		Integer known = frames.get(key);
 		frameNumber = known != null ? known : nextFrame++;
 		if (known == null && frames.size() < MOST_FRAMES) {

@@ -5,8 +5,8 @@ import truelead.checker.program.BlockRef;
 import truelead.grammar.MotionWords;
 
 /**
- * Makes the motion of a block that is nothing but one straight from its text, as far most blocks are: the step is the one that {@link BlockExecutor}
- * makes of its words, without an object for each of them; a test compares the two.
+ * Makes the motion of a block that is nothing but one straight from its text, as far most blocks are: the step is the one that
+ * {@link BlockExecutor} makes of its words, without an object for each of them; a test compares the two.
  */
 final class PlainMotions {
 
@@ -45,7 +45,8 @@ final class PlainMotions {
 	void make(Meaning motion, MotionWords words, BlockRef block) {
 		double mm = state.unit.mm();
 		Point from = state.place.here();
-		Point to = new Point(said(words.x()) ? words.x() * mm : from.x(), said(words.y()) ? words.y() * mm : from.y(), said(words.z()) ? words.z() * mm : from.z());
+		Point to = new Point(said(words.x()) ? words.x() * mm : from.x(), said(words.y()) ? words.y() * mm : from.y(), said(words.z())
+				? words.z() * mm : from.z());
 		double resolution = MachineState.resolution(words.decimals(), state.unit);
 		if (motion == Meaning.ARC_CLOCKWISE || motion == Meaning.ARC_COUNTERCLOCKWISE) {
 			state.place.moveTo(to);
@@ -59,13 +60,12 @@ final class PlainMotions {
 	private Step.Arc arc(boolean clockwise, MotionWords words, BlockRef block, Point from, Point to, double resolution) {
 		double mm = state.unit.mm();
 		boolean byRadius = !said(words.i()) && !said(words.j());
-		ArcGeometry geometry = byRadius
-				? ArcGeometry.withRadius(words.r() * mm, from.x(), from.y(), to.x(), to.y(), clockwise, state.profile.arcTolerance(state.unit))
-				: ArcGeometry.about(said(words.i()) ? from.x() + words.i() * mm : from.x(), said(words.j()) ? from.y() + words.j() * mm : from.y(),
-						from.x(), from.y(), to.x(), to.y(), clockwise, 0);
+		ArcGeometry geometry = byRadius ? ArcGeometry.withRadius(words.r() * mm, from.x(), from.y(), to.x(), to.y(), clockwise,
+				state.profile.arcTolerance(state.unit)) : ArcGeometry.about(said(words.i()) ? from.x() + words.i() * mm : from.x(),
+						said(words.j()) ? from.y() + words.j() * mm : from.y(), from.x(), from.y(), to.x(), to.y(), clockwise, 0);
 		double rise = said(words.z()) ? to.z() - from.z() : 0;
-		return new Step.Arc(block, state.modal(), from, to, new Point(geometry.first(), geometry.second(), from.z()), geometry.sweep(), geometry.startRadius(),
-				geometry.endRadius(), rise, byRadius, resolution, false);
+		return new Step.Arc(block, state.modal(), from, to, new Point(geometry.first(), geometry.second(), from.z()), geometry.sweep(),
+				geometry.startRadius(), geometry.endRadius(), rise, byRadius, resolution, false);
 	}
 
 	private static boolean said(double word) {

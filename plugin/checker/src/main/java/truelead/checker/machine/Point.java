@@ -2,7 +2,10 @@ package truelead.checker.machine;
 
 import truelead.checker.program.Plane;
 
-/** A position in the frame of the work offset in force, mm; a coordinate that is not known is NaN. Local shifts, rotation, scale and mirror are applied. */
+/**
+ * A position in the frame of the work offset in force, mm; a coordinate that is not known is NaN. Local shifts, rotation, scale and mirror
+ * are applied.
+ */
 public record Point(double x, double y, double z) {
 
 	/** Nothing is known. */

@@ -5,8 +5,9 @@ import truelead.checker.arithmetic.Functions;
 import truelead.checker.program.Plane;
 
 /**
- * Polar words: under G16 the plane's first axis is a radius, the second an angle, about the program's zero or, under G91, about where it was turned on; or the words {@code @} and {@code ^} of RS-274, about the
- * program's zero; or those of richer languages, {@code AP} and {@code RP} about a pole that a block of G110 to G112 sets (from memory).
+ * Polar words: under G16 the plane's first axis is a radius, the second an angle, about the program's zero or, under G91, about where it
+ * was turned on; or the words {@code @} and {@code ^} of RS-274, about the program's zero; or those of richer languages, {@code AP} and
+ * {@code RP} about a pole that a block of G110 to G112 sets (from memory).
  */
 final class Polar {
 
@@ -53,7 +54,10 @@ final class Polar {
 		on = false;
 	}
 
-	/** Where a radius {@code @} and an angle {@code ^} lead in XY; one that is left out, and an increment, goes by the place now. Millimetres. */
+	/**
+	 * Where a radius {@code @} and an angle {@code ^} lead in XY; one that is left out, and an increment, goes by the place now.
+	 * Millimetres.
+	 */
 	Point turned(Words words, Point now) {
 		double out = Math.hypot(now.x(), now.y());
 		double round = Math.toDegrees(Math.atan2(now.y(), now.x()));
@@ -88,7 +92,8 @@ final class Polar {
 		if (words.has('^')) {
 			poleDegrees = words.value('^') + (words.incremental('^', !state.absolute) ? poleDegrees : 0);
 		}
-		return now.with(state.plane.first(), poleFirst + poleRadius * Functions.cosine(poleDegrees)).with(state.plane.second(), poleSecond + poleRadius * Functions.sine(poleDegrees));
+		return now.with(state.plane.first(), poleFirst + poleRadius * Functions.cosine(poleDegrees))
+				.with(state.plane.second(), poleSecond + poleRadius * Functions.sine(poleDegrees));
 	}
 
 	/** Where the block's words lead, in programmed coordinates, mm. */

@@ -9,12 +9,14 @@ import truelead.checker.profile.Meaning;
 import truelead.checker.program.Plane;
 
 /**
- * Goes over the turns of refrains in one step. The first two are followed block by block; where the machine then stands as it did a turn before, but
- * for the place, all further ones do the same too. The last one is followed again, so that what comes behind finds everything as ever.
+ * Goes over the turns of refrains in one step. The first two are followed block by block; where the machine then stands as it did a turn
+ * before, but for the place, all further ones do the same too. The last one is followed again, so that what comes behind finds everything
+ * as ever.
  */
 final class Refrains {
 
-	private static final List<Code> PLAIN = List.of(new Code(0, Meaning.RAPID), new Code(10, Meaning.LINEAR), new Code(20, Meaning.ARC_CLOCKWISE),
+	private static final List<Code> PLAIN = List.of(new Code(0, Meaning.RAPID), new Code(10, Meaning.LINEAR),
+			new Code(20, Meaning.ARC_CLOCKWISE),
 			new Code(30, Meaning.ARC_COUNTERCLOCKWISE), new Code(170, Meaning.PLANE_XY), new Code(400, Meaning.COMPENSATION_OFF),
 			new Code(410, Meaning.COMPENSATION_LEFT), new Code(420, Meaning.COMPENSATION_RIGHT), new Code(900, Meaning.ABSOLUTE),
 			new Code(910, Meaning.INCREMENTAL));
@@ -23,11 +25,12 @@ final class Refrains {
 	}
 
 	/** What the blocks of a refrain can change, but for the place in the plane. */
-	private record Standing(Meaning motion, int code, boolean absolute, Plane plane, Compensation compensation, double offset, double feed, double level) {
+	private record Standing(Meaning motion, int code, boolean absolute, Plane plane, Compensation compensation, double offset, double feed,
+			double level) {
 
 		Standing(MachineState state) {
-			this(state.motion, state.motionCode, state.absolute, state.plane, state.compensation, state.compensationOffset.value(), state.feed.value(),
-					state.place.here().z());
+			this(state.motion, state.motionCode, state.absolute, state.plane, state.compensation, state.compensationOffset.value(),
+					state.feed.value(), state.place.here().z());
 		}
 	}
 
@@ -39,7 +42,8 @@ final class Refrains {
 	private final Output out;
 	private final Meter meter;
 	private final boolean possible;
-	private final Stretches<Refrain.Turn> turns = new Stretches<>((text, chunk) -> ChunkFacts.of(text.chunks().get(chunk)).refrains(), Refrain.Turn::from);
+	private final Stretches<Refrain.Turn> turns = new Stretches<>((text, chunk) -> ChunkFacts.of(text.chunks().get(chunk)).refrains(),
+			Refrain.Turn::from);
 	private Optional<Begun> begun = Optional.empty();
 
 	Refrains(MachineState state, Output out, Meter meter) {
@@ -68,7 +72,10 @@ final class Refrains {
 		return possible && turns.beginsAt(frame);
 	}
 
-	/** Looks at the turn that begins here; hands out the copies and goes to the turn before the last where it is the one to tell, else does nothing. */
+	/**
+	 * Looks at the turn that begins here; hands out the copies and goes to the turn before the last where it is the one to tell, else does
+	 * nothing.
+	 */
 	Optional<Refrain> follow(CallFrame frame, boolean skippable) {
 		Refrain.Turn turn = turns.here();
 		Standing now = new Standing(state);
@@ -76,8 +83,8 @@ final class Refrains {
 				&& before.turn().number() == turn.number() - 1 && meter.executed() - before.executed() == turn.refrain().period()
 				&& before.standing().equals(now)).isPresent();
 		Optional<MachineState> before = begun.flatMap(Begun::before);
-		begun = asEver && plain(turn) ? Optional.of(new Begun(frame, turn, meter.executed(), now, turn.number() == 1 ? Optional.of(new MachineState(state)) : Optional.empty()))
-				: Optional.empty();
+		begun = asEver && plain(turn) ? Optional.of(new Begun(frame, turn, meter.executed(), now, turn.number() == 1
+				? Optional.of(new MachineState(state)) : Optional.empty())) : Optional.empty();
 		if (begun.isEmpty() || turn.number() < Refrain.Turn.LAST) {
 			return Optional.empty();
 		}
@@ -87,8 +94,8 @@ final class Refrains {
 
 	private boolean plain(Refrain.Turn turn) {
 		Refrain refrain = turn.refrain();
-		boolean here = turn.number() > 0 || state.place.here().x() == refrain.x(0) * state.unit.mm() && state.place.here().y() == refrain.y(0) * state.unit.mm()
-				|| !refrain.stands();
+		boolean here = turn.number() > 0 || state.place.here().x() == refrain.x(0) * state.unit.mm()
+				&& state.place.here().y() == refrain.y(0) * state.unit.mm() || !refrain.stands();
 		return here && state.absolute && !state.arcCentreAbsolute && state.plane == Plane.XY && state.place.frame().same();
 	}
 
@@ -115,6 +122,7 @@ final class Refrains {
 	private static boolean takes(Copies copies) {
 		List<Step> steps = copies.steps(0);
 		boolean motions = !steps.isEmpty() && steps.stream().allMatch(step -> step instanceof Step.Move || step instanceof Step.Arc);
-		return motions && steps.get(0) instanceof Step.Move move && move.rapid() && move.to().x() == copies.x(0) && move.to().y() == copies.y(0);
+		return motions && steps.get(0) instanceof Step.Move move && move.rapid() && move.to().x() == copies.x(0)
+				&& move.to().y() == copies.y(0);
 	}
 }

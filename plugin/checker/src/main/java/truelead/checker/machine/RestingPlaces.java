@@ -3,7 +3,10 @@ package truelead.checker.machine;
 import java.util.Deque;
 import truelead.grammar.ProgramText;
 
-/** Tells whoever wants to know of the blocks from which on the program can be followed again: before tool changes, and one of the first of each chunk. */
+/**
+ * Tells whoever wants to know of the blocks from which on the program can be followed again: before tool changes, and one of the first of
+ * each chunk.
+ */
 final class RestingPlaces {
 
 	/** Lines of a chunk before one of which all has to be at rest, so that the tool's stay can be followed again from there. */
@@ -19,7 +22,8 @@ final class RestingPlaces {
 	/** The line from which on the next place is looked for where all is at rest. */
 	private int next = Integer.MAX_VALUE;
 
-	RestingPlaces(Restarts restarts, MachineState state, Output out, BlockExecutor executor, Refrains refrains, Calls calls, Deque<CallFrame> frames) {
+	RestingPlaces(Restarts restarts, MachineState state, Output out, BlockExecutor executor, Refrains refrains, Calls calls,
+			Deque<CallFrame> frames) {
 		this.restarts = restarts;
 		this.state = state;
 		this.out = out;
@@ -41,7 +45,8 @@ final class RestingPlaces {
 
 	private boolean rests(CallFrame frame) {
 		ProgramText text = text();
-		boolean still = frames.size() == 1 && restarts.resting() && executor.atRest() && refrains.atRest() && !calls.modal() && state.place.oneFrame();
+		boolean still = frames.size() == 1 && restarts.resting() && executor.atRest() && refrains.atRest() && !calls.modal()
+				&& state.place.oneFrame();
 		if (still || frame.line >= text.firstLine(text.chunkOfLine(frame.line)) + WITHIN) {
 			next = nextChunk(frame.line);
 		}
@@ -63,8 +68,8 @@ final class RestingPlaces {
 
 	/** Whether the run ends before a block that changes the tool. */
 	boolean endsBefore(Words words) {
-		return restarts.watched() && executor.changesTool(words, calls::toolWordChanges) && executor.atRest() && !executor.onCycle() && state.place.oneFrame()
-				&& restarts.before(here(words.block().line()));
+		return restarts.watched() && executor.changesTool(words, calls::toolWordChanges) && executor.atRest() && !executor.onCycle()
+				&& state.place.oneFrame() && restarts.before(here(words.block().line()));
 	}
 
 	/** The program does not go straight on. */

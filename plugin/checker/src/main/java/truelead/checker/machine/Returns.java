@@ -26,7 +26,8 @@ final class Returns {
 	}
 
 	private void doubtful(String what, Optional<WordRef> word) {
-		out.remark(flow.block(), what + flow.block().line(), what + " depends on " + flow.doubts().statement().orElse("") + ", which is not followed: taken not to", word);
+		out.remark(flow.block(), what + flow.block().line(), what + " depends on " + flow.doubts().statement().orElse("")
+				+ ", which is not followed: taken not to", word);
 	}
 
 	/** A return statement without a word of its own. */
@@ -62,7 +63,8 @@ final class Returns {
 		if (words.has('P') && !again) {
 			CallFrame back = flow.frames().peek();
 			back.source.outline().blockNumber((int) words.value('P'), back.line).ifPresentOrElse(line -> backTo(back, line, called, word),
-					() -> out.notFollowed(words.block(), "the block that " + word.written() + " returns to is not in the program", Optional.of(words.ref('P'))));
+					() -> out.notFollowed(words.block(), "the block that " + word.written() + " returns to is not in the program",
+							Optional.of(words.ref('P'))));
 		}
 	}
 
@@ -84,7 +86,8 @@ final class Returns {
 			flow.leave();
 			frame = flow.frames().peek();
 		}
-		Optional<Value> result = statement.arguments().isEmpty() ? Optional.empty() : Optional.of(flow.evaluator().value(statement.arguments().get(0)));
+		Optional<Value> result = statement.arguments().isEmpty() ? Optional.empty()
+				: Optional.of(flow.evaluator().value(statement.arguments().get(0)));
 		flow.leave();
 		flow.variables().set("_value", false, result.orElse(Value.ZERO));
 		flow.variables().set("_value_returned", false, Value.of(result.isPresent()));

@@ -9,7 +9,9 @@ import truelead.checker.arithmetic.Value;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
 
-/** Calls of subprograms by name with arguments in their order, calls behind every motion, parts of a program that are repeated, and heads. */
+/**
+ * Calls of subprograms by name with arguments in their order, calls behind every motion, parts of a program that are repeated, and heads.
+ */
 final class RicherCalls {
 
 	private final Flow flow;
@@ -41,11 +43,12 @@ final class RicherCalls {
 	}
 
 	/**
-	 * The contour that a turning cycle names, followed once as it stands: a subprogram, {@code "SHAFT"}, or what stands between two labels of this program,
-	 * {@code "BEGIN:END"}; false where there is neither.
+	 * The contour that a turning cycle names, followed once as it stands: a subprogram, {@code "SHAFT"}, or what stands between two labels
+	 * of this program, {@code "BEGIN:END"}; false where there is neither.
 	 */
 	boolean contour(List<Expression> arguments) {
-		String named = arguments.isEmpty() || !(arguments.get(0) instanceof Expression.Text text) ? "" : text.text().replace("\"", "").strip().toUpperCase(Locale.ROOT);
+		String named = arguments.isEmpty() || !(arguments.get(0) instanceof Expression.Text text) ? ""
+				: text.text().replace("\"", "").strip().toUpperCase(Locale.ROOT);
 		int colon = named.indexOf(':');
 		Outline outline = flow.frames().peek().source.outline();
 		int here = flow.block().line();
@@ -95,7 +98,8 @@ final class RicherCalls {
 		for (int i = 0; i < procedure.parameters().size(); i++) {
 			boolean given = i < frame.arguments.size() && !frame.arguments.get(i).vacant();
 			Expression otherwise = procedure.values().get(i);
-			Value value = given ? frame.arguments.get(i) : otherwise instanceof Expression.Missing ? Value.unknown("no call gives it a value") : flow.evaluator().value(otherwise);
+			Value value = given ? frame.arguments.get(i) : otherwise instanceof Expression.Missing
+					? Value.unknown("no call gives it a value") : flow.evaluator().value(otherwise);
 			define(procedure.parameters().get(i), value);
 		}
 	}
@@ -104,8 +108,8 @@ final class RicherCalls {
 	void define(Element.Definition definition) {
 		for (int i = 0; i < definition.variables().size(); i++) {
 			Expression value = definition.values().get(i);
-			define(definition.variables().get(i),
-					value instanceof Expression.Missing ? Value.unknown("it is defined, and nothing has set it") : flow.evaluator().value(value));
+			define(definition.variables().get(i), value instanceof Expression.Missing
+					? Value.unknown("it is defined, and nothing has set it") : flow.evaluator().value(value));
 		}
 	}
 

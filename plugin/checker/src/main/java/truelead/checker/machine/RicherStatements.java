@@ -11,17 +11,19 @@ import truelead.grammar.Expression;
 import truelead.grammar.Span;
 
 /**
- * Statements of richer control languages. Shifts are followed as G52 is, other frames as frames of their own; a name that a neighbouring file has is a call; those
- * that move nothing are passed over; the others are reported once a program; drilling and tapping cycles make their holes.
+ * Statements of richer control languages. Shifts are followed as G52 is, other frames as frames of their own; a name that a neighbouring
+ * file has is a call; those that move nothing are passed over; the others are reported once a program; drilling and tapping cycles make
+ * their holes.
  */
 final class RicherStatements {
 
 	/** Characters of a name that are shown. */
 	private static final int LONGEST_NAME = 40;
 
-	private static final Set<String> SILENT = Set.of("MSG", "DEF", "PROC", "SAVE", "DISPLOF", "STOPRE", "SUPA", "CFTCP", "CFIN", "CFC", "SOFT", "BRISK", "FFWON", "FFWOF",
-			"WORKPIECE", "EXTERN", "FNORM", "TRAFOOF", "TRAORI", "COMPOF", "COMPCAD", "SETMS", "CYCLE832", "RTLION", "RTLIOF", "UPATH", "SPATH", "ORIAXES",
-			"ORIWKS", "EXTCALL", "GROUP_BEGIN", "GROUP_END", "DIAMON", "DIAMOF", "LIMS", "STOPATEND");
+	private static final Set<String> SILENT = Set.of("MSG", "DEF", "PROC", "SAVE", "DISPLOF", "STOPRE", "SUPA", "CFTCP", "CFIN", "CFC",
+			"SOFT", "BRISK", "FFWON", "FFWOF", "WORKPIECE", "EXTERN", "FNORM", "TRAFOOF", "TRAORI", "COMPOF", "COMPCAD", "SETMS",
+			"CYCLE832", "RTLION", "RTLIOF", "UPATH", "SPATH", "ORIAXES", "ORIWKS", "EXTCALL", "GROUP_BEGIN", "GROUP_END", "DIAMON",
+			"DIAMOF", "LIMS", "STOPATEND");
 	/** Cycles of lathes that cut to a contour of which they say the name first (from memory). */
 	private static final Set<String> CONTOURS = Set.of("CYCLE95", "CYCLE62");
 	private static final Set<String> RETURNS = Set.of("RET");
@@ -103,7 +105,8 @@ final class RicherStatements {
 	/** A pattern under a cycle in force. */
 	private void places(String written, List<Expression> arguments) {
 		flow.out().notFollowed(flow.block(), unknown(arguments).map(why -> why.behind("the holes of " + written + " cannot be followed"))
-				.orElse(Reason.of("the holes of " + written + " are placed in a way that is not followed: check them by hand")), Optional.empty());
+				.orElse(Reason.of("the holes of " + written + " are placed in a way that is not followed: check them by hand")),
+				Optional.empty());
 	}
 
 	/** Why the first argument is not known that is not; empty where all are. */
@@ -121,7 +124,9 @@ final class RicherStatements {
 	/** Once a program, and those with arguments, which may be calls, once a tool and name besides. */
 	private void notFollowed(String name, boolean arguments) {
 		String shown = name.length() > LONGEST_NAME ? name.substring(0, LONGEST_NAME) + "..." : name;
-		String why = shown + " is a statement of a richer control language: such statements are not followed, what they move or change is not checked";
+		String why =
+				shown + " is a statement of a richer control language: such statements are not followed, what they move or change is "
+				+ "not checked";
 		if (arguments) {
 			flow.out().mayCall(flow.block(), name, why);
 		} else {

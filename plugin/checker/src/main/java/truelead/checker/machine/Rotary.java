@@ -12,7 +12,8 @@ public record Rotary(double a, double b, double c) {
 	/** By hand, like the hash: asked at every motion, and what the compiler makes of it takes milliseconds to set up. */
 	@Override
 	public boolean equals(Object other) {
-		return other instanceof Rotary turned && Double.compare(a, turned.a) == 0 && Double.compare(b, turned.b) == 0 && Double.compare(c, turned.c) == 0;
+		return other instanceof Rotary turned && Double.compare(a, turned.a) == 0 && Double.compare(b, turned.b) == 0
+				&& Double.compare(c, turned.c) == 0;
 	}
 
 	@Override

@@ -11,7 +11,8 @@ final class Rows {
 	private final CannedCycles cycles;
 	private final Meter meter;
 	private final boolean possible;
-	private final Stretches<PlaceRun> runs = new Stretches<>((text, chunk) -> ChunkFacts.of(text.chunks().get(chunk)).places(), PlaceRun::from);
+	private final Stretches<PlaceRun> runs = new Stretches<>((text, chunk) -> ChunkFacts.of(text.chunks().get(chunk)).places(),
+			PlaceRun::from);
 
 	Rows(MachineState state, CannedCycles cycles, Meter meter) {
 		this.state = state;

@@ -28,8 +28,8 @@ final class SaidAgain {
 
 	/** A stroke under the cycle that the block says. */
 	Step.Stroke stroke(Step.Stroke stroke) {
-		return new Step.Stroke(stroke.block(), stroke.modal().fed(setting(stroke.modal().feed())), cycle(stroke.cycle()), stroke.place(), stroke.initial(), stroke.rLevel(), stroke.bottom(),
-				stroke.positioned(), stroke.repeat(), stroke.resolution());
+		return new Step.Stroke(stroke.block(), stroke.modal().fed(setting(stroke.modal().feed())), cycle(stroke.cycle()), stroke.place(),
+				stroke.initial(), stroke.rLevel(), stroke.bottom(), stroke.positioned(), stroke.repeat(), stroke.resolution());
 	}
 
 	/** The cycle, said by the block. */
@@ -48,7 +48,8 @@ final class SaidAgain {
 
 	private WordRef word(WordRef said, Predicate<Expression.Number> meant) {
 		for (Element element : read.elements()) {
-			if (element instanceof Element.Word word && word.address() == said.address() && word.value() instanceof Expression.Number number && meant.test(number)) {
+			if (element instanceof Element.Word word && word.address() == said.address() && word.value() instanceof Expression.Number number
+					&& meant.test(number)) {
 				return WordRef.of(now, word, read.text());
 			}
 		}

@@ -55,7 +55,9 @@ final class Shifts {
 		place.setPosition(programmed);
 	}
 
-	/** G68: a rotation about a point, the present one where none is said; with I, J, K out of the plane, whose places are not known here. */
+	/**
+	 * G68: a rotation about a point, the present one where none is said; with I, J, K out of the plane, whose places are not known here.
+	 */
 	void rotate(Words words) {
 		Point now = place.programmed();
 		double[] centre = {0, 0, 0};
@@ -158,7 +160,8 @@ final class Shifts {
 			return;
 		}
 		int number = words.has('P') && !Double.isNaN(words.value('P')) ? (int) words.value('P') : 0;
-		int offset = number == 0 ? kind == 20 ? place.workOffset() : 53 : kind == 20 && number > 9 ? WorkOffset.FURTHER + number : WorkOffset.ofData(number);
+		int offset = number == 0 ? kind == 20 ? place.workOffset() : 53 : kind == 20 && number > 9 ? WorkOffset.FURTHER + number
+				: WorkOffset.ofData(number);
 		boolean consistent = kind == 2 && state.absolute;
 		List<Object> data = new ArrayList<>(Arrays.asList(kind, consistent ? 0 : words.block()));
 		for (char letter : "XYZABCR".toCharArray()) {

@@ -89,7 +89,8 @@ final class Source {
 	int firstDone(int most) {
 		if (firstDone < 0) {
 			firstDone = 0;
-			while (firstDone < Math.min(most, lines) && file.text().block(firstDone).words().stream().noneMatch(word -> "XYZABCUVWTFS".indexOf(word.address()) >= 0)) {
+			while (firstDone < Math.min(most, lines) && file.text().block(firstDone).words().stream().noneMatch(word ->
+					"XYZABCUVWTFS".indexOf(word.address()) >= 0)) {
 				firstDone++;
 			}
 		}
@@ -107,7 +108,8 @@ final class Source {
 	/** Whether any block calls a cycle by a code of its own; looked for once, by the profile asked with first. */
 	boolean callsCycles(MachineProfile profile) {
 		if (callsCycles.isEmpty()) {
-			callsCycles = Optional.of(file.text().chunks().stream().anyMatch(chunk -> ChunkFacts.of(chunk).hasCode(code -> profile.gCode(code).contains(Meaning.CYCLE_CALL))));
+			callsCycles = Optional.of(file.text().chunks().stream()
+					.anyMatch(chunk -> ChunkFacts.of(chunk).hasCode(code -> profile.gCode(code).contains(Meaning.CYCLE_CALL))));
 		}
 		return callsCycles.get();
 	}

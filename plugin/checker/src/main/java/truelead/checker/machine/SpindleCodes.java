@@ -68,7 +68,10 @@ final class SpindleCodes {
 		}
 	}
 
-	/** Whether a code that the profile does not know may start a second spindle, such as that of live tools: it has a speed, M33 S2000 or M133 P2000. */
+	/**
+	 * Whether a code that the profile does not know may start a second spindle, such as that of live tools: it has a speed, M33 S2000 or
+	 * M133 P2000.
+	 */
 	private boolean mayStart(Words words) {
 		boolean lathe = state.profile.isLathe();
 		boolean speed = words.has('S') || lathe && words.gCount() == 0 && words.has('P') && words.value('P') >= LEAST_SPEED;

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.function.Supplier;
 
 /**
- * Tells whether a program has come back to a state it was in before, by Brent's method: one state is kept and compared with each new one, and
- * replaced after one, two, four, eight ... of them, so that a loop of any length is found within some three of its passes.
+ * Tells whether a program has come back to a state it was in before, by Brent's method: one state is kept and compared with each new one,
+ * and replaced after one, two, four, eight ... of them, so that a loop of any length is found within some three of its passes.
  */
 final class Standstill {
 
@@ -15,7 +15,9 @@ final class Standstill {
 	private long count = 1;
 	private long most = 1;
 
-	/** Whether the state is the one kept. {@code print} tells most states apart; only where it is equal are the parts compared, all of them. */
+	/**
+	 * Whether the state is the one kept. {@code print} tells most states apart; only where it is equal are the parts compared, all of them.
+	 */
 	boolean again(int print, List<Supplier<Object>> state) {
 		if (print == keptPrint && equal(state)) {
 			return true;

@@ -6,7 +6,10 @@ import truelead.grammar.Block;
 import truelead.grammar.Element;
 import truelead.grammar.Expression;
 
-/** The angle of the spindle at which a pass of a lathe's thread starts: Q in whole or thousandths of a degree, or SF in degrees (common practice, no source). */
+/**
+ * The angle of the spindle at which a pass of a lathe's thread starts: Q in whole or thousandths of a degree, or SF in degrees (common
+ * practice, no source).
+ */
 public final class StartAngle {
 
 	/** Whole degrees are written up to this; more are thousandths of a degree, as Q180000. */
@@ -16,7 +19,10 @@ public final class StartAngle {
 	private StartAngle() {
 	}
 
-	/** The part of a turn that a pass starts later by its block, 0 where it says nothing of it; NaN where it is not known. Of a cycle of two blocks Q is a depth. */
+	/**
+	 * The part of a turn that a pass starts later by its block, 0 where it says nothing of it; NaN where it is not known. Of a cycle of two
+	 * blocks Q is a depth.
+	 */
 	public static double of(Step.Synchronised pass) {
 		if (!Double.isNaN(pass.turned())) {
 			return pass.turned();
@@ -25,10 +31,12 @@ public final class StartAngle {
 		List<Element.Word> words = block.words();
 		boolean oneLine = words.stream().anyMatch(word -> word.address() == 'K' || word.address() == 'D');
 		boolean minimum = !oneLine && words.stream().anyMatch(word -> word.address() == 'P');
-		Optional<Expression> byName = block.elements().stream().filter(StartAngle::names).map(element -> ((Element.Assignment) element).value()).findFirst();
-		boolean other = block.elements().stream()
-				.anyMatch(element -> element instanceof Element.Assignment && !names(element) || element instanceof Element.Opaque || element instanceof Element.Statement);
-		Optional<Expression> angle = byName.or(() -> words.stream().filter(word -> word.address() == 'Q' && !minimum).map(Element.Word::value).findFirst());
+		Optional<Expression> byName = block.elements().stream().filter(StartAngle::names).map(element -> ((Element.Assignment) element)
+				.value()).findFirst();
+		boolean other = block.elements().stream().anyMatch(element -> element instanceof Element.Assignment && !names(element)
+				|| element instanceof Element.Opaque || element instanceof Element.Statement);
+		Optional<Expression> angle = byName.or(() -> words.stream().filter(word -> word.address() == 'Q' && !minimum)
+				.map(Element.Word::value).findFirst());
 		if (other || angle.isPresent() && !(angle.get() instanceof Expression.Number)) {
 			return Double.NaN;
 		}
@@ -37,6 +45,7 @@ public final class StartAngle {
 	}
 
 	private static boolean names(Element element) {
-		return element instanceof Element.Assignment assignment && assignment.target() instanceof Expression.NamedVariable name && name.name().equalsIgnoreCase(BY_NAME);
+		return element instanceof Element.Assignment assignment && assignment.target() instanceof Expression.NamedVariable name
+				&& name.name().equalsIgnoreCase(BY_NAME);
 	}
 }

@@ -28,16 +28,16 @@ public sealed interface Step {
 	}
 
 	/**
-	 * Many straight motions and flat arcs in a row under one state but for the feed. The first and the last go straight aside in the XY plane; where one
-	 * between may feed along Z alone the next one goes aside, so that nothing comes back out of where it went in. Its arcs close, by the control's
-	 * tolerance, and no circle of 0.95 turns or more is among them. At least eight single motions stand between them and the next other arc, cycle
-	 * or event on either side.
+	 * Many straight motions and flat arcs in a row under one state but for the feed. The first and the last go straight aside in the XY
+	 * plane; where one between may feed along Z alone the next one goes aside, so that nothing comes back out of where it went in. Its arcs
+	 * close, by the control's tolerance, and no circle of 0.95 turns or more is among them. At least eight single motions stand between
+	 * them and the next other arc, cycle or event on either side.
 	 *
 	 * @param block   the last of their blocks
 	 * @param modal   state in force at their end
 	 * @param first   the first block that is no rapid; the last of their blocks where all are
-	 * @param cutting the states that moves other than rapids and arcs are made under: the first one, those of the smallest and the largest feed; empty where
-	 *                all are rapids
+	 * @param cutting the states that moves other than rapids and arcs are made under: the first one, those of the smallest and the largest
+	 *                feed; empty where all are rapids
 	 * @param rapid   whether the last of them is G0
 	 * @param moves   how many they are, arcs included
 	 * @param levels  whether any of them but a rapid changes Z
@@ -54,7 +54,8 @@ public sealed interface Step {
 	 * An arc or helix in the plane in force.
 	 *
 	 * @param centre     the axis position is that of {@code from}
-	 * @param sweep      angle swept about the centre, positive counter-clockwise seen against the plane's axis, more than 2 pi for several turns
+	 * @param sweep      angle swept about the centre, positive counter-clockwise seen against the plane's axis, more than 2 pi for several
+	 *                   turns
 	 * @param startRadius distance of the start from the centre, mm
 	 * @param endRadius  distance of the end from the centre, mm; differs from the start's for a taper or a fault
 	 * @param rise       advance along the plane's axis, mm, signed; known for an increment from an unknown level too
@@ -78,7 +79,8 @@ public sealed interface Step {
 		/** The way that the tool goes in the plane at a point of the arc, radians from the plane's first axis towards its second. */
 		public double heading(Point at) {
 			Plane plane = modal.plane();
-			double bearing = Math.atan2(at.along(plane.second()) - centre.along(plane.second()), at.along(plane.first()) - centre.along(plane.first()));
+			double bearing = Math.atan2(at.along(plane.second()) - centre.along(plane.second()),
+					at.along(plane.first()) - centre.along(plane.first()));
 			return bearing + (sweep > 0 ? Math.PI / 2 : -Math.PI / 2);
 		}
 	}
@@ -109,15 +111,17 @@ public sealed interface Step {
 		}
 
 		/**
-		 * Way from R to the bottom along the axis, mm, signed. Where the levels are not known, as in a subprogram by itself, the depth that G91 counts
-		 * from R; NaN where neither tells.
+		 * Way from R to the bottom along the axis, mm, signed. Where the levels are not known, as in a subprogram by itself, the depth that
+		 * G91 counts from R; NaN where neither tells.
 		 */
 		public double way() {
 			double way = bottom - rLevel;
 			return Double.isNaN(way) ? incremental("XYZ".charAt(modal.plane().axis())) : way;
 		}
 
-		/** Whether its levels count from the level before: under G91, but for a cycle begun in G90 of which G91 names further places alone. */
+		/**
+		 * Whether its levels count from the level before: under G91, but for a cycle begun in G90 of which G91 names further places alone.
+		 */
 		public boolean relative() {
 			double level = cycle.word('R').orElse(Setting.NONE).value() * modal.unit().mm();
 			boolean begunBefore = Math.abs(rLevel - level) < SAME && Math.abs(rLevel - level - initial) > SAME;
@@ -132,8 +136,8 @@ public sealed interface Step {
 	}
 
 	/**
-	 * A canned cycle at the places of many blocks in a row that say nothing but X and Y, or the same cycle with the same words in each: strokes that differ in
-	 * place, block and decimals written alone, and in where their words stand. The plane is XY.
+	 * A canned cycle at the places of many blocks in a row that say nothing but X and Y, or the same cycle with the same words in each:
+	 * strokes that differ in place, block and decimals written alone, and in where their words stand. The plane is XY.
 	 *
 	 * @param first the stroke at the first place
 	 * @param run   the places
@@ -154,8 +158,8 @@ public sealed interface Step {
 
 		/** The stroke at a place, from 0. */
 		public Stroke stroke(int index) {
-			Stroke stroke = new Stroke(block(index), modal(), first.cycle(), new Point(x(index), y(index), first.place().z()), first.initial(), first.rLevel(),
-					first.bottom(), first.positioned(), first.repeat(), resolution(index));
+			Stroke stroke = new Stroke(block(index), modal(), first.cycle(), new Point(x(index), y(index), first.place().z()),
+					first.initial(), first.rLevel(), first.bottom(), first.positioned(), first.repeat(), resolution(index));
 			return run.says() && index > 0 ? new SaidAgain(first.block(), stroke.block()).stroke(stroke) : stroke;
 		}
 
@@ -193,8 +197,8 @@ public sealed interface Step {
 	}
 
 	/**
-	 * Motions that come again at place after place, as a helix does at hole after hole; only for a {@link StepSink#takesCopies() sink} that takes them.
-	 * The plane is XY. Two turns of the same motions come before it and one behind it, step by step.
+	 * Motions that come again at place after place, as a helix does at hole after hole; only for a {@link StepSink#takesCopies() sink} that
+	 * takes them. The plane is XY. Two turns of the same motions come before it and one behind it, step by step.
 	 *
 	 * @param block  the last of their blocks
 	 * @param modal  state in force at the end of a turn
@@ -204,8 +208,8 @@ public sealed interface Step {
 	}
 
 	/**
-	 * A motion synchronised with the spindle: G33, G33.1, G32, G331, G332 and what the profile knows as such. Feeding with a floating holder
-	 * (G63) is a {@link Move} with the overrides locked.
+	 * A motion synchronised with the spindle: G33, G33.1, G32, G331, G332 and what the profile knows as such. Feeding with a floating
+	 * holder (G63) is a {@link Move} with the overrides locked.
 	 *
 	 * @param code      G code times ten: 330, 331 for G33.1, 320, 3310
 	 * @param lead      K or F as written, in program units a revolution
@@ -213,8 +217,8 @@ public sealed interface Step {
 	 * @param resolution as in {@link Move}
 	 * @param turned    part of a turn by which the pass of a cycle called by name starts later; NaN where words of the block tell it
 	 */
-	record Synchronised(BlockRef block, Modal modal, int code, Point from, Point to, Setting lead, boolean returns, double resolution, double turned)
-			implements Step {
+	record Synchronised(BlockRef block, Modal modal, int code, Point from, Point to, Setting lead, boolean returns, double resolution,
+			double turned) implements Step {
 
 		/** One of which words of the block tell where it starts; its resolution in mm. */
 		public Synchronised(BlockRef block, Modal modal, int code, Point from, Point to, Setting lead, boolean returns, double resolution) {
@@ -236,9 +240,13 @@ public sealed interface Step {
 		}
 	}
 
-	/** Kinds of events without motion; {@code SUB_END} is the end of a subprogram that nothing here calls and that has no tool of its own: its caller goes on. */
+	/**
+	 * Kinds of events without motion; {@code SUB_END} is the end of a subprogram that nothing here calls and that has no tool of its own:
+	 * its caller goes on.
+	 */
 	enum EventKind {
-		TOOL_CHANGE, TOOL_SELECTED, SPINDLE, STOP, OPTIONAL_STOP, DWELL, CYCLE_CANCELLED, RIGID_ON, RIGID_OFF, COOLANT, WORK_OFFSET, SUB_CALL,
+		TOOL_CHANGE, TOOL_SELECTED, SPINDLE, STOP, OPTIONAL_STOP, DWELL, CYCLE_CANCELLED, RIGID_ON, RIGID_OFF, COOLANT,
+				WORK_OFFSET, SUB_CALL,
 		SUB_RETURN, SUB_END, PROGRAM_END
 	}
 
@@ -252,7 +260,8 @@ public sealed interface Step {
 	}
 
 	/**
-	 * Something could not be followed: a value that is not known, a branch, a call. The positions it may have changed are unknown from here on.
+	 * Something could not be followed: a value that is not known, a branch, a call. The positions it may have changed are unknown from here
+	 * on.
 	 *
 	 * @param why    one sentence for the programmer: what is not known, and what to do
 	 * @param stops  whether nothing behind it is executed
@@ -273,7 +282,10 @@ public sealed interface Step {
 			BY_TOOL,
 			/** A thread only where the program makes any: the machine stops here too. */
 			OWN_ALARM,
-			/** Threads of a program that is not here, or holes for them, unless the tool in the spindle is known to make neither; and the place is lost. */
+			/**
+			 * Threads of a program that is not here, or holes for them, unless the tool in the spindle is known to make neither; and the
+			 * place is lost.
+			 */
 			CALL,
 			/** A thread, for all that is known. */
 			THREAD

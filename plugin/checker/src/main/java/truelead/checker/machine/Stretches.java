@@ -3,7 +3,10 @@ package truelead.checker.machine;
 import java.util.function.ToIntFunction;
 import truelead.grammar.ProgramText;
 
-/** Tells whether one of the stretches that a chunk's text shows by itself begins where a program stands; looks a chunk's up only once on the way through it. */
+/**
+ * Tells whether one of the stretches that a chunk's text shows by itself begins where a program stands; looks a chunk's up only once on the
+ * way through it.
+ */
 final class Stretches<T> {
 
 	/** The stretches of a chunk of a text, in order. */

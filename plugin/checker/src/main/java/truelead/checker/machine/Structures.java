@@ -34,8 +34,9 @@ final class Structures {
 		}
 	}
 
-	private static final Map<ControlKeyword, ControlKeyword> OPENERS = Map.of(ControlKeyword.ENDIF, ControlKeyword.IF, ControlKeyword.ENDFOR, ControlKeyword.FOR,
-			ControlKeyword.ENDWHILE, ControlKeyword.WHILE, ControlKeyword.ENDLOOP, ControlKeyword.LOOP, ControlKeyword.UNTIL, ControlKeyword.REPEAT);
+	private static final Map<ControlKeyword, ControlKeyword> OPENERS = Map.of(ControlKeyword.ENDIF, ControlKeyword.IF,
+			ControlKeyword.ENDFOR, ControlKeyword.FOR, ControlKeyword.ENDWHILE, ControlKeyword.WHILE, ControlKeyword.ENDLOOP,
+			ControlKeyword.LOOP, ControlKeyword.UNTIL, ControlKeyword.REPEAT);
 
 	private record Open(ControlKeyword keyword, int line, List<Outline.Mark> between) {
 	}

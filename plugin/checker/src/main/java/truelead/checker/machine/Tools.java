@@ -25,7 +25,8 @@ final class Tools {
 			turret(words, tool);
 			return;
 		}
-		words.name('T').ifPresent(name -> state.selectedTool = new Setting(Double.NaN, tool.word(), Reason.of("the tool is called by its name, " + name)));
+		words.name('T').ifPresent(name -> state.selectedTool = new Setting(Double.NaN, tool.word(),
+				Reason.of("the tool is called by its name, " + name)));
 		if (words.name('T').isEmpty()) {
 			state.selectedTool = changeFollows || !words.nextTool().isSet() ? tool : words.nextTool();
 		}

@@ -29,8 +29,9 @@ final class TurningPasses {
 	}
 
 	/**
-	 * A pass of turning from where the tool stands: across to the words' X, along to their Z, and back to where it began. A thread's lead is F, and R or I is what
-	 * its radius at the beginning is greater than at its end. A block without a G code repeats the pass before it but for the words that it has.
+	 * A pass of turning from where the tool stands: across to the words' X, along to their Z, and back to where it began. A thread's lead
+	 * is F, and R or I is what its radius at the beginning is greater than at its end. A block without a G code repeats the pass before it
+	 * but for the words that it has.
 	 */
 	void pass(Words words, boolean threads) {
 		Point from = state.place.here();
@@ -53,7 +54,10 @@ final class TurningPasses {
 		out.step(new Step.Move(words.block(), modal, true, away, from, resolution));
 	}
 
-	/** Whether a block says a threading cycle as RS-274 lathes have it (from memory): pitch P along Z, with the crests I beside where the tool stands and the depth K beyond them. */
+	/**
+	 * Whether a block says a threading cycle as RS-274 lathes have it (from memory): pitch P along Z, with the crests I beside where the
+	 * tool stands and the depth K beyond them.
+	 */
 	static boolean beside(Words words) {
 		return words.has('P') && words.has('I') && words.has('K') && words.has('Z') && !words.has('X') && !words.has('U');
 	}

@@ -22,9 +22,13 @@ final class UnsureThread {
 		return !setting.isSet() || setting.known();
 	}
 
-	/** A tapping cycle that ends without a place, as one with K0 whose places are lost, threads nothing, or at places that are not understood. */
+	/**
+	 * A tapping cycle that ends without a place, as one with K0 whose places are lost, threads nothing, or at places that are not
+	 * understood.
+	 */
 	void nowhere(Cycle cycle) {
-		out.notFollowed(cycle.start(), "no place that is understood follows this tapping cycle before it ends: nothing is threaded by it", Optional.of(cycle.gWord()));
+		out.notFollowed(cycle.start(), "no place that is understood follows this tapping cycle before it ends: nothing is threaded by it",
+				Optional.of(cycle.gWord()));
 	}
 
 	/**
@@ -37,7 +41,8 @@ final class UnsureThread {
 	 */
 	void stroke(Words words, Cycle cycle, boolean deep, Point at, double end, Setting feed) {
 		if (!deep) {
-			out.notFollowed(words.block(), "the tapping cycle has no depth: no block since its G code says one", Optional.of(cycle.gWord()));
+			out.notFollowed(words.block(), "the tapping cycle has no depth: no block since its G code says one",
+					Optional.of(cycle.gWord()));
 		} else if (Double.isNaN(end)) {
 			out.notFollowed(words.block(), "the depth of the thread is not known", Optional.of(cycle.gWord()));
 		} else if (Double.isNaN(at.distanceInPlane(at, state.cycleModal(cycle.code()).plane()))) {
@@ -48,17 +53,22 @@ final class UnsureThread {
 		unknown(words, cycle, state.speed, "the speed of the spindle is not known");
 	}
 
-	/** A stroke of a drill, whose cycle may have no depth: what the machine makes of that, and of the thread in such a hole, nobody can tell. */
+	/**
+	 * A stroke of a drill, whose cycle may have no depth: what the machine makes of that, and of the thread in such a hole, nobody can
+	 * tell.
+	 */
 	void drilled(Words words, Cycle cycle, boolean deep) {
 		boolean drills = cycle.kind() == Cycle.Kind.DRILL || cycle.kind() == Cycle.Kind.PECK_DRILL;
 		if (!deep && drills && state.profile.is(ProfileKey.KIND, "milling")) {
-			out.notFollowedCall(words.block(), "the drilling cycle has no depth: no block since its G code says one; type it", Optional.of(cycle.gWord()));
+			out.notFollowedCall(words.block(), "the drilling cycle has no depth: no block since its G code says one; type it",
+					Optional.of(cycle.gWord()));
 		}
 	}
 
 	/** Any thread; whether it is made may depend on a branch or loop that is not followed. */
 	void made(BlockRef block, Optional<WordRef> at) {
-		state.unfollowed().ifPresent(statement -> out.notFollowed(block, "whether this thread is made, and how often, depends on " + statement + ", which is not followed", at));
+		state.unfollowed().ifPresent(statement -> out.notFollowed(block, "whether this thread is made, and how often, depends on "
+				+ statement + ", which is not followed", at));
 	}
 
 	private void unknown(Words words, Cycle cycle, Setting setting, String what) {

@@ -92,12 +92,17 @@ final class Words {
 		}
 	}
 
-	/** The second T word of the block: beside a tool change the tool that is made ready for the next one (from memory); NONE where there is none. */
+	/**
+	 * The second T word of the block: beside a tool change the tool that is made ready for the next one (from memory); NONE where there is
+	 * none.
+	 */
 	Setting nextTool() {
 		return nextTool;
 	}
 
-	/** Whether {@code ,R1} stands in the block, which in a tapping cycle of some controls asks for synchronous tapping with the lead as F. */
+	/**
+	 * Whether {@code ,R1} stands in the block, which in a tapping cycle of some controls asks for synchronous tapping with the lead as F.
+	 */
 	boolean synchronous() {
 		return synchronous;
 	}
@@ -119,7 +124,8 @@ final class Words {
 
 	private void load(Element.Word word) {
 		char address = word.address();
-		if (address < FIRST || address > LAST || word.value() instanceof Expression.Missing || word.extension() > 1 && address != 'G' && !FurtherSpindles.speaksTo(word)) {
+		if (address < FIRST || address > LAST || word.value() instanceof Expression.Missing || word.extension() > 1 && address != 'G'
+				&& !FurtherSpindles.speaksTo(word)) {
 			return;
 		}
 		Value value = word.value() instanceof Expression.Number number ? null : evaluator.ofWord(word.value());
@@ -208,7 +214,8 @@ final class Words {
 
 	/** Whether a word with a whole number is all there is but a count P. */
 	boolean onlyNumber(char address) {
-		boolean alone = present != 0 && (present & ~(1 << address - FIRST | 1 << 'P' - FIRST | 1 << 'N' - FIRST)) == 0 && gCount == 0 && mCount == 0;
+		boolean alone = present != 0 && (present & ~(1 << address - FIRST | 1 << 'P' - FIRST | 1 << 'N' - FIRST)) == 0 && gCount == 0
+				&& mCount == 0;
 		return alone && has(address) && withoutPoint(address) && value(address) >= 0;
 	}
 
@@ -257,7 +264,8 @@ final class Words {
 
 	/** A text in quotation marks as the value of a word. */
 	Optional<String> name(char address) {
-		return has(address) && written[address - FIRST].value() instanceof Expression.Text name ? Optional.of(name.text()) : Optional.empty();
+		return has(address) && written[address - FIRST].value() instanceof Expression.Text name ? Optional.of(name.text())
+				: Optional.empty();
 	}
 
 	/** The name of the program that a call says in place of a number: {@code M98 P"HOLES"}, {@code G65 "HOLES.NC"}, {@code M98 <HOLES>}. */

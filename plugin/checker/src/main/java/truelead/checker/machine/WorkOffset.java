@@ -23,6 +23,7 @@ public final class WorkOffset {
 
 	/** How a program writes it: {@code G54}, {@code G54.1 P12}, {@code G59.1}. */
 	public static String name(int number) {
-		return number > POINT ? "G59." + (number - POINT) : number > FURTHER ? "G54.1 P" + (number - FURTHER) : number == FURTHER ? "G54.1" : "G" + number;
+		return number > POINT ? "G59." + (number - POINT) : number > FURTHER ? "G54.1 P" + (number - FURTHER) : number == FURTHER ? "G54.1"
+				: "G" + number;
 	}
 }

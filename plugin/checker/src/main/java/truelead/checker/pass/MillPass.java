@@ -20,7 +20,9 @@ import truelead.checker.tool.ToolUse;
 /** One helical pass of a thread mill at one place: what leads in, the helix itself, what leads out. Levels in mm along the axis. */
 public final class MillPass {
 
-	/** What the centres of arcs written with R leave open, mm (geometry: a radius 0.001 over half the chord moves the centre by 0.09 at R4). */
+	/**
+	 * What the centres of arcs written with R leave open, mm (geometry: a radius 0.001 over half the chord moves the centre by 0.09 at R4).
+	 */
 	private static final double OPEN = 0.1;
 	/** What computed numbers leave open, mm: a place worked out by a macro has no written decimals. */
 	private static final double COMPUTED = 0.001;
@@ -51,14 +53,17 @@ public final class MillPass {
 	 *
 	 * @param order    number of the helix's first arc in the order of execution
 	 * @param rapidIn  the last move at rapid across the axis before the entry, with nothing but rapid moves between
-	 * @param entry    moves and lead-in arcs from the last position clear of the wall to the helix, in order; at most {@value ArcRun#MOST_AROUND}
+	 * @param entry    moves and lead-in arcs from the last position clear of the wall to the helix, in order; at most
+	 *                 {@value ArcRun#MOST_AROUND}
 	 * @param helix    the arcs about the hole's centre at the pass's radius, in order; never empty
-	 * @param exit     lead-out arcs and moves from the end of the helix until the cutter moves away along the axis, in order; as many at most
+	 * @param exit     lead-out arcs and moves from the end of the helix until the cutter moves away along the axis, in order; as many at
+	 *                 most
 	 * @param hole     what else was done at the place, {@link Hole#untouched} where nothing
 	 * @param external whether the cutter comes to the helix from outside, cutting a bolt thread on a stud
 	 * @param turns    full turns of the helix about the centre, a number with decimals: half a turn is 0.5
 	 */
-	public MillPass(int order, ToolUse tool, Optional<Step.Move> rapidIn, List<Step> entry, List<Step.Arc> helix, List<Step> exit, Hole hole, boolean external, double turns) {
+	public MillPass(int order, ToolUse tool, Optional<Step.Move> rapidIn, List<Step> entry, List<Step.Arc> helix, List<Step> exit,
+			Hole hole, boolean external, double turns) {
 		this.order = order;
 		this.tool = tool;
 		this.rapidIn = rapidIn;
@@ -134,7 +139,10 @@ public final class MillPass {
 		return kind.cast(known);
 	}
 
-	/** The move at rapid that brings the cutter from another place; inside the hole it cannot come from farther than its path lies from the middle, but for {@value #ANOTHER_PLACE} mm. */
+	/**
+	 * The move at rapid that brings the cutter from another place; inside the hole it cannot come from farther than its path lies from the
+	 * middle, but for {@value #ANOTHER_PLACE} mm.
+	 */
 	public Optional<Step.Move> across() {
 		return rapidIn.filter(move -> elsewhere(move.from()));
 	}
@@ -248,7 +256,8 @@ public final class MillPass {
 		return helix.stream().allMatch(arc -> {
 			double advance = Math.abs(arc.to().along(axis()) - arc.from().along(axis()));
 			double change = Math.abs(arc.endRadius() - arc.startRadius());
-			return advance > 0 && change > 0 && Math.abs(change - advance * ThreadSpec.PIPE_TAPER / 2) <= 3 * Math.min(arc.resolution(), 0.005);
+			return advance > 0 && change > 0
+					&& Math.abs(change - advance * ThreadSpec.PIPE_TAPER / 2) <= 3 * Math.min(arc.resolution(), 0.005);
 		});
 	}
 
@@ -257,7 +266,10 @@ public final class MillPass {
 		return place().plane().axis();
 	}
 
-	/** -1 where the tool goes into the hole towards smaller numbers along the axis, the usual way; +1 where it comes from the other side, as in an angle head. */
+	/**
+	 * -1 where the tool goes into the hole towards smaller numbers along the axis, the usual way; +1 where it comes from the other side, as
+	 * in an angle head.
+	 */
 	public int direction() {
 		Optional<Cut> deepest = hole.deepestBefore(order);
 		if (deepest.isPresent()) {
@@ -270,12 +282,18 @@ public final class MillPass {
 		return place().plane() != Plane.XY && outwards() < 0 ? 1 : -1;
 	}
 
-	/** 1 where a taper thread is wider towards larger numbers along the axis, else -1: inside it is towards the surface, outside away from it. */
+	/**
+	 * 1 where a taper thread is wider towards larger numbers along the axis, else -1: inside it is towards the surface, outside away from
+	 * it.
+	 */
 	public int widens() {
 		return external == direction() > 0 ? 1 : -1;
 	}
 
-	/** The way a rapid along the axis alone takes the cutter out beyond the helix: below 0 towards smaller numbers, 0 where none does, as where it goes back for the next pass. */
+	/**
+	 * The way a rapid along the axis alone takes the cutter out beyond the helix: below 0 towards smaller numbers, 0 where none does, as
+	 * where it goes back for the next pass.
+	 */
 	private int outwards() {
 		for (Step step : exit) {
 			if (step instanceof Step.Move move && move.rapid() && move.from().distanceInPlane(move.to(), place().plane()) < JOINED) {
@@ -308,8 +326,9 @@ public final class MillPass {
 
 	@Override
 	public boolean equals(Object other) {
-		return this == other || other instanceof MillPass pass && order == pass.order && external == pass.external && Double.compare(turns, pass.turns) == 0
-				&& tool.equals(pass.tool) && entry.equals(pass.entry) && helix.equals(pass.helix) && exit.equals(pass.exit) && hole.equals(pass.hole);
+		return this == other || other instanceof MillPass pass && order == pass.order && external == pass.external && Double.compare(turns,
+				pass.turns) == 0 && tool.equals(pass.tool) && entry.equals(pass.entry) && helix.equals(pass.helix) && exit.equals(pass.exit)
+				&& hole.equals(pass.hole);
 	}
 
 	@Override

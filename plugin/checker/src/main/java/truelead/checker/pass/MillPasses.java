@@ -14,8 +14,9 @@ import truelead.checker.hole.Place;
 import truelead.checker.program.InOrder;
 
 /**
- * Passes of a thread milling operation in the order of execution. Those of helices that come again at place after place are made when they are asked for, so
- * that thousands of threads are no more than their numbers; a rule that asks for the {@link #typical()} ones judges them by a few.
+ * Passes of a thread milling operation in the order of execution. Those of helices that come again at place after place are made when they
+ * are asked for, so that thousands of threads are no more than their numbers; a rule that asks for the {@link #typical()} ones judges them
+ * by a few.
  */
 public final class MillPasses extends AbstractList<MillPass> implements RandomAccess {
 
@@ -54,8 +55,8 @@ public final class MillPasses extends AbstractList<MillPass> implements RandomAc
 	}
 
 	/**
-	 * One pass of each kind, the first of it: those of a kind differ in place, block and time alone, and so do the cuts at their holes, so that what is true of
-	 * one in all other respects is true of all. In the order of execution.
+	 * One pass of each kind, the first of it: those of a kind differ in place, block and time alone, and so do the cuts at their holes, so
+	 * that what is true of one in all other respects is true of all. In the order of execution.
 	 */
 	public List<MillPass> typical() {
 		return kinds().typical;
@@ -97,7 +98,9 @@ public final class MillPasses extends AbstractList<MillPass> implements RandomAc
 		return parts.stream().anyMatch(part -> part.at(place));
 	}
 
-	/** The passes that stand by themselves, and the first and the last of those that come again: in the text all others lie between them. */
+	/**
+	 * The passes that stand by themselves, and the first and the last of those that come again: in the text all others lie between them.
+	 */
 	public List<MillPass> outermost() {
 		return parts.stream().flatMap(part -> part.outermost().stream()).toList();
 	}
@@ -125,7 +128,8 @@ public final class MillPasses extends AbstractList<MillPass> implements RandomAc
 			ofParts[part] = new int[countsHere.length];
 			for (int kind = 0; kind < countsHere.length; kind++) {
 				// one part alone needs no keys to tell its kinds
-				Optional<Integer> known = Optional.ofNullable(ofParts.length == 1 ? null : numbers.putIfAbsent(here.key(kind), typical.size()));
+				Optional<Integer> known = Optional.ofNullable(ofParts.length == 1 ? null
+						: numbers.putIfAbsent(here.key(kind), typical.size()));
 				ofParts[part][kind] = known.orElse(typical.size());
 				if (known.isEmpty()) {
 					typical.add(here.typical(kind));

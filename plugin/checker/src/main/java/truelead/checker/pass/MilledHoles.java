@@ -93,7 +93,10 @@ final class MilledHoles {
 		return new PassPart(table, Optional.of(passes(hole)));
 	}
 
-	/** The passes of the largest radius at a hole, outside of the smallest, at each of its levels; a radius that no number holds is neither larger nor smaller than another. */
+	/**
+	 * The passes of the largest radius at a hole, outside of the smallest, at each of its levels; a radius that no number holds is neither
+	 * larger nor smaller than another.
+	 */
 	PassPart finishing(int hole) {
 		return new PassPart(table, Optional.of(finishing().get(hole)));
 	}
@@ -107,7 +110,10 @@ final class MilledHoles {
 		return passes.length == table.size() ? Optional.empty() : Optional.of(passes);
 	}
 
-	/** The holes of each kind, in the order of their first ones: at those of a kind the finishing passes are of the same kinds, by whose keys it is told. */
+	/**
+	 * The holes of each kind, in the order of their first ones: at those of a kind the finishing passes are of the same kinds, by whose
+	 * keys it is told.
+	 */
 	synchronized Map<List<Integer>, List<Integer>> byFinishing() {
 		if (byFinishing == null) {
 			byFinishing = new LinkedHashMap<>();
@@ -147,7 +153,8 @@ final class MilledHoles {
 			return here;
 		}
 		int[] kinds = Arrays.stream(here).map(table::kind).distinct().limit(MOST_KINDS).toArray();
-		int[] widest = Arrays.stream(here).filter(pass -> Arrays.stream(kinds).noneMatch(other -> roughing(table.kind(pass), other))).toArray();
+		int[] widest = Arrays.stream(here).filter(pass -> Arrays.stream(kinds).noneMatch(other -> roughing(table.kind(pass), other)))
+				.toArray();
 		return widest.length == 0 ? here : widest;
 	}
 
@@ -166,7 +173,10 @@ final class MilledHoles {
 		return Math.abs(pass.advance()) < ROUGHING;
 	}
 
-	/** Whether two passes lie so far from each other along the axis that neither is for roughing the other: two bites of a cutter with many teeth. */
+	/**
+	 * Whether two passes lie so far from each other along the axis that neither is for roughing the other: two bites of a cutter with many
+	 * teeth.
+	 */
 	private static boolean apart(MillPass here, MillPass there) {
 		double gap = Math.max(Math.min(here.startLevel(), here.endLevel()) - Math.max(there.startLevel(), there.endLevel()),
 				Math.min(there.startLevel(), there.endLevel()) - Math.max(here.startLevel(), here.endLevel()));

@@ -14,8 +14,8 @@ import truelead.checker.tool.ToolUse;
  * @param place      where its centre is
  * @param resolution half of the coarsest last decimal written in its blocks, mm
  */
-public record Pass(int order, int last, ToolUse tool, Optional<Step.Move> rapidIn, List<Step> entry, List<Step.Arc> helix, List<Step> exit, Place place, boolean external,
-		double turns, double resolution) implements PassRow {
+public record Pass(int order, int last, ToolUse tool, Optional<Step.Move> rapidIn, List<Step> entry, List<Step.Arc> helix, List<Step> exit,
+		Place place, boolean external, double turns, double resolution) implements PassRow {
 
 	@Override
 	public int count() {

@@ -92,7 +92,10 @@ final class PassKinds {
 		return firsts[kind];
 	}
 
-	/** The number that tells a kind. A pass by itself has it when somebody asks for it: most operations of one pass are compared with nothing. */
+	/**
+	 * The number that tells a kind. A pass by itself has it when somebody asks for it: most operations of one pass are compared with
+	 * nothing.
+	 */
 	int key(int kind) {
 		if (keys[kind] == NOT_YET) {
 			synchronized (holes.pairs()) {

@@ -2,7 +2,10 @@ package truelead.checker.pass;
 
 import truelead.checker.hole.Place;
 
-/** Passes of a thread mill in the order of execution, before their holes are known: one by itself, or those of helices that come again at place after place. */
+/**
+ * Passes of a thread mill in the order of execution, before their holes are known: one by itself, or those of helices that come again at
+ * place after place.
+ */
 public interface PassRow {
 
 	/** How many they are, 1 or more. */

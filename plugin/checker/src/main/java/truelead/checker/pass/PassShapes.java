@@ -12,8 +12,8 @@ import truelead.checker.machine.Step;
 import truelead.checker.program.Setting;
 
 /**
- * Numbers the shapes of thread mill passes: those of one shape have the same motions about their places, under states that differ in the words that set
- * them alone. Positions are told apart by a ten-millionth of a millimetre, which is less than anything that is written.
+ * Numbers the shapes of thread mill passes: those of one shape have the same motions about their places, under states that differ in the
+ * words that set them alone. Positions are told apart by a ten-millionth of a millimetre, which is less than anything that is written.
  */
 final class PassShapes {
 
@@ -116,9 +116,11 @@ final class PassShapes {
 
 	/** All of a state that anything may be judged by. */
 	private static List<Object> state(Modal modal) {
-		return List.of(modal.unit(), modal.unitStated(), modal.plane(), modal.absolute(), modal.feedMode(), value(modal.feed()), value(modal.speed()),
-				modal.constantSurface(), modal.spindle(), value(modal.tool()), value(modal.lengthOffset()), modal.compensation(), value(modal.compensationOffset()),
-				modal.workOffset(), modal.coolant(), modal.returnToInitial(), modal.rigid().isPresent(), modal.feedModeStated().isPresent(), modal.mirrored(), modal.scaled(), modal.overridesLocked(), modal.frame(), modal.rotary());
+		return List.of(modal.unit(), modal.unitStated(), modal.plane(), modal.absolute(), modal.feedMode(), value(modal.feed()),
+				value(modal.speed()), modal.constantSurface(), modal.spindle(), value(modal.tool()), value(modal.lengthOffset()),
+				modal.compensation(), value(modal.compensationOffset()), modal.workOffset(), modal.coolant(), modal.returnToInitial(),
+				modal.rigid().isPresent(), modal.feedModeStated().isPresent(), modal.mirrored(), modal.scaled(), modal.overridesLocked(),
+				modal.frame(), modal.rotary());
 	}
 
 	private static List<Object> value(Setting setting) {

@@ -12,7 +12,10 @@ import java.util.Optional;
 import truelead.checker.hole.Holes;
 import truelead.checker.program.InOrder;
 
-/** Puts passes that an edit has made in the place of others, and gathers those stretches anew that they are of, or that are at holes which are others now. */
+/**
+ * Puts passes that an edit has made in the place of others, and gathers those stretches anew that they are of, or that are at holes which
+ * are others now.
+ */
 public final class PassSplice {
 
 	private static final int NONE = -1;
@@ -85,7 +88,8 @@ public final class PassSplice {
 		if (from >= to) {
 			return;
 		}
-		for (int at = Math.max(0, InOrder.before(known, PassStretch::firstOrder, from) - 1); at < known.size() && known.get(at).firstOrder() < to; at++) {
+		for (int at = Math.max(0, InOrder.before(known, PassStretch::firstOrder, from) - 1); at < known.size()
+				&& known.get(at).firstOrder() < to; at++) {
 			if (known.get(at).lastOrder() >= from) {
 				first = first < 0 ? at : first;
 				last = at;
@@ -138,7 +142,8 @@ public final class PassSplice {
 			rows.addAll(InOrder.before(rows, row -> row.order(0), from), fresh);
 		}
 		for (PassRow row : rows) {
-			holes = Arrays.copyOf(holes, count + row.count() <= holes.length ? holes.length : Math.max(holes.length * 2, count + row.count()));
+			holes = Arrays.copyOf(holes, count + row.count() <= holes.length ? holes.length : Math.max(holes.length * 2,
+					count + row.count()));
 			for (int i = 0; i < row.count(); i++) {
 				Integer now = moved.get(row.order(i));
 				Integer hole = now != null ? now : before.get(row.order(i));

@@ -45,7 +45,8 @@ final class PassStretch {
 				last = Math.max(last, lastRow[at++]);
 			}
 			if (row == rows.size() - 1 || row == last && at - from >= LEAST) {
-				stretches.add(new PassStretch(new PassTable(rows.subList(fromRow, row + 1), Arrays.copyOfRange(holeOf, from, at), holes, shapes)));
+				stretches.add(new PassStretch(new PassTable(rows.subList(fromRow, row + 1), Arrays.copyOfRange(holeOf, from, at),
+						holes, shapes)));
 				fromRow = row + 1;
 				from = at;
 				last = row + 1;

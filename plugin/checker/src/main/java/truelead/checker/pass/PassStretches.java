@@ -18,7 +18,10 @@ import truelead.checker.hole.Resorting;
 import truelead.checker.machine.Step;
 import truelead.checker.program.InOrder;
 
-/** All passes of a thread milling operation in stretches, none of which is at a hole of another, so that an edit has those near it gathered anew alone. */
+/**
+ * All passes of a thread milling operation in stretches, none of which is at a hole of another, so that an edit has those near it gathered
+ * anew alone.
+ */
 public final class PassStretches {
 
 	private final List<PassStretch> stretches;
@@ -144,7 +147,8 @@ public final class PassStretches {
 	public List<MillPass> beside(int order) {
 		int at = at(order);
 		int index = at < 0 ? -1 : before[at] + stretches.get(at).table().at(order);
-		return IntStream.of(index - 1, index + 1).filter(beside -> index >= 0 && beside >= 0 && beside < all.size()).mapToObj(all::get).toList();
+		return IntStream.of(index - 1, index + 1).filter(beside -> index >= 0 && beside >= 0 && beside < all.size())
+				.mapToObj(all::get).toList();
 	}
 
 	/** Whether a step is the first arc of one of them, by its number in the order of execution. */
@@ -253,7 +257,8 @@ public final class PassStretches {
 		if (byFinishing == null) {
 			byFinishing = new LinkedHashMap<>();
 			for (PassStretch stretch : stretches) {
-				stretch.places().byFinishing().forEach((kind, holes) -> byFinishing.computeIfAbsent(kind, fresh -> new ArrayList<>()).add(new Alike(stretch, holes)));
+				stretch.places().byFinishing().forEach((kind, holes) -> byFinishing.computeIfAbsent(kind, fresh -> new ArrayList<>())
+						.add(new Alike(stretch, holes)));
 			}
 		}
 		return byFinishing.values();

@@ -8,7 +8,10 @@ import truelead.checker.hole.Place;
 import truelead.checker.machine.Step;
 import truelead.checker.program.InOrder;
 
-/** Passes of a thread milling operation one after the other with the numbers of their holes and their kinds; a pass itself is made when it is asked for. */
+/**
+ * Passes of a thread milling operation one after the other with the numbers of their holes and their kinds; a pass itself is made when it
+ * is asked for.
+ */
 final class PassTable {
 
 	private static final int NONE = -1;
@@ -102,7 +105,8 @@ final class PassTable {
 	/** Whether the hole of a pass is at a place. */
 	boolean isAt(int index, Place place) {
 		int hole = holeOf[index];
-		return hole < 0 ? place(index).equals(place) : holes.u(hole) == place.u() && holes.v(hole) == place.v() && holes.place(hole).equals(place);
+		return hole < 0 ? place(index).equals(place) : holes.u(hole) == place.u() && holes.v(hole) == place.v()
+				&& holes.place(hole).equals(place);
 	}
 
 	/** Whether none of the holes can be at a place, as all lie to one side of it. */
@@ -187,7 +191,8 @@ final class PassTable {
 	List<MillPass> around(Step.Arc arc) {
 		List<MillPass> around = new ArrayList<>();
 		for (int row = 0; row < starts.length && range().has(arc); row++) {
-			if (rows.get(row) instanceof Pass pass && (pass.helix().contains(arc) || pass.entry().contains(arc) || pass.exit().contains(arc))) {
+			if (rows.get(row) instanceof Pass pass && (pass.helix().contains(arc) || pass.entry().contains(arc)
+					|| pass.exit().contains(arc))) {
 				around.add(pass(starts[row]));
 			}
 		}

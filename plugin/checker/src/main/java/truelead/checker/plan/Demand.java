@@ -21,22 +21,26 @@ public record Demand(double speed, OptionalDouble torque, OptionalDouble power, 
 	public static Demand of(Method method, Request request, HolePlan hole) {
 		if (!method.tap()) {
 			MillBlocks mill = new MillBlocks(request, method, hole);
-			return new Demand(mill.cut().speed(), OptionalDouble.empty(), OptionalDouble.empty(), mill.minutes() * 60, GaugingInterval.of(false));
+			return new Demand(mill.cut().speed(), OptionalDouble.empty(), OptionalDouble.empty(), mill.minutes() * 60,
+					GaugingInterval.of(false));
 		}
 		TapBlocks tap = new TapBlocks(request, method, hole);
-		OptionalDouble torque = request.stock().isEmpty() ? OptionalDouble.empty() : TapTorque.of(request.group(), request.thread(), method.forming());
+		OptionalDouble torque = request.stock().isEmpty() ? OptionalDouble.empty()
+				: TapTorque.of(request.group(), request.thread(), method.forming());
 		OptionalDouble power = torque.isEmpty() ? torque : OptionalDouble.of(2 * Math.PI * tap.speed() * torque.getAsDouble() / 60_000);
 		return new Demand(tap.speed(), torque, power, tap.minutes() * 60, GaugingInterval.of(method.forming()));
 	}
 
 	/** Why the spindle stalls, with what it takes and what the machine's profile gives; empty where it does not, or either is not known. */
 	Optional<String> stalls(MachineProfile profile) {
-		return over(torque, profile.number(ProfileKey.SPINDLE_TORQUE), "N m").or(() -> over(power, profile.number(ProfileKey.SPINDLE_POWER), "kW"));
+		return over(torque, profile.number(ProfileKey.SPINDLE_TORQUE), "N m")
+				.or(() -> over(power, profile.number(ProfileKey.SPINDLE_POWER), "kW"));
 	}
 
 	private Optional<String> over(OptionalDouble wanted, OptionalDouble given, String unit) {
 		boolean over = wanted.isPresent() && given.isPresent() && wanted.getAsDouble() > given.getAsDouble();
 		return over ? Optional.of("takes about " + Figure.plain(wanted.getAsDouble(), 2) + " " + unit + " at S" + Figure.plain(speed, 1)
-				+ " (estimate), the spindle gives " + Figure.plain(given.getAsDouble(), 2) + " " + unit + ": it stalls in the hole") : Optional.empty();
+				+ " (estimate), the spindle gives " + Figure.plain(given.getAsDouble(), 2) + " " + unit + ": it stalls in the hole")
+				: Optional.empty();
 	}
 }

@@ -33,14 +33,16 @@ public final class Dialect {
 	/** Unit, plane, everything off, absolute; the feed mode last. */
 	String head(LengthUnit unit, boolean perRev) {
 		return String.join(" ", List.of(unit == LengthUnit.MM ? g(Meaning.MILLIMETRE, 21).orElse("G21") : g(Meaning.INCH, 20).orElse("G20"),
-				g(Meaning.PLANE_XY, 17).orElse("G17"), g(Meaning.COMPENSATION_OFF, 40).orElse("G40"), g(Meaning.LENGTH_OFFSET_OFF, 49).orElse("G49"),
-				g(Meaning.CYCLE_OFF, 80).orElse("G80"), g(Meaning.ABSOLUTE, 90).orElse("G90"), feedMode(perRev)));
+				g(Meaning.PLANE_XY, 17).orElse("G17"), g(Meaning.COMPENSATION_OFF, 40).orElse("G40"),
+				g(Meaning.LENGTH_OFFSET_OFF, 49).orElse("G49"), g(Meaning.CYCLE_OFF, 80).orElse("G80"),
+				g(Meaning.ABSOLUTE, 90).orElse("G90"), feedMode(perRev)));
 	}
 
 	/** The code of a feed mode. */
 	String feedMode(boolean perRev) {
 		boolean lathe = profile.isLathe();
-		return perRev ? g(Meaning.FEED_PER_REVOLUTION, lathe ? 99 : 95).orElse("G95") : g(Meaning.FEED_PER_MINUTE, lathe ? 98 : 94).orElse("G94");
+		return perRev ? g(Meaning.FEED_PER_REVOLUTION, lathe ? 99 : 95).orElse("G95")
+				: g(Meaning.FEED_PER_MINUTE, lathe ? 98 : 94).orElse("G94");
 	}
 
 	/** The block that brings a tool. */

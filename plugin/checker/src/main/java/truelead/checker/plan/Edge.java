@@ -1,8 +1,8 @@
 package truelead.checker.plan;
 
 /**
- * How the hole is started and its edge broken just over the thread's diameter: by a 90 degree spotting drill where one of that size is made, else
- * by a small one, and a countersink behind the drill. Lengths in mm.
+ * How the hole is started and its edge broken just over the thread's diameter: by a 90 degree spotting drill where one of that size is
+ * made, else by a small one, and a countersink behind the drill. Lengths in mm.
  *
  * @param depth     the point of the 90 degree cone, for the chamfer
  * @param after     whether the edge is broken by a countersink behind the drill
@@ -43,6 +43,7 @@ record Edge(double depth, boolean after, double spotSize, double spotDepth, doub
 	}
 
 	String countersinkComment(Figure figure) {
-		return "COUNTERSINK DIA " + figure.word(size) + " 90 DEG, CHAMFERS TO " + figure.word(2 * depth) + ", LENGTH TO THE POINT OF ITS CONE";
+		return "COUNTERSINK DIA " + figure.word(size) + " 90 DEG, CHAMFERS TO " + figure.word(2 * depth)
+				+ ", LENGTH TO THE POINT OF ITS CONE";
 	}
 }

@@ -72,12 +72,16 @@ public record Existing(OperationSheet sheet, Optional<HoleSheet> hole, Request r
 		}
 		Figures figures = new Figures(sheet.unit());
 		String line = "programmed, line " + (sheet.block().outermost().line() + 1);
-		numbers.add(new Evidence("tool now", sheet.tool().name() + ", " + way().map(Method::title).orElse("kind not said"), way().isPresent() ? "as the program names it" : line, Optional.empty()));
+		numbers.add(new Evidence("tool now", sheet.tool().name() + ", " + way().map(Method::title).orElse("kind not said"),
+				way().isPresent() ? "as the program names it" : line, Optional.empty()));
 		if (!Double.isNaN(sheet.speed())) {
-			numbers.add(new Evidence("speed now", "S" + Figures.number(sheet.speed(), 1) + surface().map(v -> ", " + Figures.number(v, 1) + " m/min").orElse(""), line, Optional.empty()));
+			numbers.add(new Evidence("speed now", "S" + Figures.number(sheet.speed(), 1) + surface().map(v -> ", " + Figures.number(v, 1)
+					+ " m/min").orElse(""), line, Optional.empty()));
 		}
-		hole.filter(one -> one.made() && !Double.isNaN(one.drill())).ifPresent(one -> numbers.add(new Evidence("hole now", figures.fine(one.drill()) + " by " + one.maker()
-				+ (Double.isNaN(one.drillTip()) ? "" : ", point at " + figures.length(one.drillTip())), "programmed", Optional.empty())));
+		hole.filter(one -> one.made() && !Double.isNaN(one.drill()))
+				.ifPresent(one -> numbers.add(new Evidence("hole now", figures.fine(one.drill()) + " by " + one.maker()
+						+ (Double.isNaN(one.drillTip()) ? "" : ", point at " + figures.length(one.drillTip())), "programmed",
+						Optional.empty())));
 		return numbers;
 	}
 
@@ -87,26 +91,31 @@ public record Existing(OperationSheet sheet, Optional<HoleSheet> hole, Request r
 			return Optional.of(sheet.tool().facts().comb().map(Fact::value).orElse(false) ? Method.COMB_MILL : Method.THREAD_MILL);
 		}
 		ToolFacts tap = sheet.tool().facts();
-		return ToolName.forms(tap) ? Optional.of(Method.FORM_TAP)
-				: tap.has(TapStyle.SPIRAL_POINT) ? Optional.of(Method.SPIRAL_POINT) : tap.has(TapStyle.SPIRAL_FLUTE) ? Optional.of(Method.SPIRAL_FLUTE)
-						: tap.has(TapStyle.STRAIGHT_FLUTE) ? Optional.of(Method.STRAIGHT_FLUTE) : Optional.empty();
+		return ToolName.forms(tap) ? Optional.of(Method.FORM_TAP) : tap.has(TapStyle.SPIRAL_POINT) ? Optional.of(Method.SPIRAL_POINT)
+				: tap.has(TapStyle.SPIRAL_FLUTE) ? Optional.of(Method.SPIRAL_FLUTE) : tap.has(TapStyle.STRAIGHT_FLUTE)
+				? Optional.of(Method.STRAIGHT_FLUTE) : Optional.empty();
 	}
 
 	/** The cutting speed of the tool now, m/min; empty where its diameter or its speed is not known. */
 	private Optional<Double> surface() {
-		double diameter = way().filter(way -> !way.tap()).isPresent() ? sheet.tool().facts().diameter().map(d -> d.value()).orElse(Double.NaN) : request.thread().diameter();
+		double diameter = way().filter(way -> !way.tap()).isPresent()
+				? sheet.tool().facts().diameter().map(d -> d.value()).orElse(Double.NaN) : request.thread().diameter();
 		double surface = Math.PI * diameter * sheet.speed() / 1000;
 		return Double.isNaN(surface) || surface <= 0 ? Optional.empty() : Optional.of(surface);
 	}
 
-	/** What a way has to do with the program as it is: whether it is made so now, its speed against the usual band, and the hole it would need. */
+	/**
+	 * What a way has to do with the program as it is: whether it is made so now, its speed against the usual band, and the hole it would
+	 * need.
+	 */
 	public List<String> beside(Weighing weighing) {
 		List<String> beside = new ArrayList<>();
 		boolean same = way().filter(weighing.method()::equals).isPresent();
 		if (same) {
 			SpeedBand band = SpeedBand.of(weighing.method(), request);
 			beside.add("made so now by " + sheet.tool().name() + surface().map(v -> ", " + Figures.number(v, 1) + " m/min, "
-					+ (v < band.low() - 1e-9 ? "below" : v > band.high() + 1e-9 ? "above" : "within") + " the band from memory").orElse(""));
+					+ (v < band.low() - 1e-9 ? "below" : v > band.high() + 1e-9 ? "above" : "within")
+					+ " the band from memory").orElse(""));
 		}
 		weighing.hole().ifPresent(needed -> hole.filter(HoleSheet::made).ifPresent(now -> beside.addAll(hole(needed, now))));
 		return beside;
@@ -120,8 +129,10 @@ public record Existing(OperationSheet sheet, Optional<HoleSheet> hole, Request r
 			beside.add("another drill: " + figure.said(drill) + ", the program makes " + figure.said(now.drill()));
 		}
 		if (!request.through() && now.drillTip() < needed.drillTip() - 1e-6) {
-			beside.add("a deeper hole: to " + figure.said(needed.drillTip()) + ", the program drills to " + figure.said(now.drillTip()) + "; see that there is room");
+			beside.add("a deeper hole: to " + figure.said(needed.drillTip()) + ", the program drills to " + figure.said(now.drillTip())
+					+ "; see that there is room");
 		}
-		return beside.isEmpty() && !Double.isNaN(now.drill()) && !Double.isNaN(now.drillTip()) ? List.of("the hole can stay as it is") : beside;
+		return beside.isEmpty() && !Double.isNaN(now.drill()) && !Double.isNaN(now.drillTip())
+				? List.of("the hole can stay as it is") : beside;
 	}
 }

@@ -65,7 +65,8 @@ public final class ExistingReader {
 		int count = count();
 		Optional<Stock> stock = wanted.stock().map(fact -> spoken(fact.value()));
 		origins.put(Part.STOCK, wanted.stock().map(Fact::origin).orElse("nobody says it"));
-		origins.put(Part.MACHINE, result.assumptions().stream().filter(sentence -> sentence.contains("machine")).findFirst().orElse("the machine profile that was given"));
+		origins.put(Part.MACHINE, result.assumptions().stream().filter(sentence -> sentence.contains("machine")).findFirst()
+				.orElse("the machine profile that was given"));
 		Request request = new Request(thread, stock, depth, bottom, through, count, result.work().shop().profile());
 		double wall = wanted.wall().map(Fact::value).orElse(depth);
 		return new Existing(sheet, hole, through ? request.inWall(Math.max(depth, wall)) : request, origins);
@@ -81,7 +82,8 @@ public final class ExistingReader {
 		if (programmed > 0) {
 			boolean formed = operation instanceof Tapping;
 			origins.put(Part.DEPTH, "programmed: the tool goes to " + new Figures(sheet.unit()).length(hole.orElseThrow().tip())
-					+ (formed ? ", less its " + TapLead.of(operation.tool().facts()).said() : "") + (through ? "; nobody says how thick the wall is" : ""));
+					+ (formed ? ", less its " + TapLead.of(operation.tool().facts()).said() : "")
+					+ (through ? "; nobody says how thick the wall is" : ""));
 			return programmed;
 		}
 		origins.put(Part.DEPTH, "assumed: 1.5 diameters, as neither callout nor program tells it");
@@ -95,7 +97,8 @@ public final class ExistingReader {
 
 	private OptionalDouble bottom(ThreadSpec thread) {
 		double drill = thread.diameter() - thread.pitch();
-		double cone = hole.map(one -> one.drillTip() - one.drillFull()).filter(length -> length > 0).orElse(DrillPoint.length(drill, DrillPoint.ORDINARY));
+		double cone = hole.map(one -> one.drillTip() - one.drillFull()).filter(length -> length > 0)
+				.orElse(DrillPoint.length(drill, DrillPoint.ORDINARY));
 		Optional<Double> full = wanted.holeBottom().map(fact -> fact.value() + cone);
 		Optional<Double> wall = wanted.wall().map(fact -> fact.value() - LEAST_WALL * drill);
 		if (full.isPresent() && full.get() <= wall.orElse(Double.MAX_VALUE)) {
@@ -108,7 +111,8 @@ public final class ExistingReader {
 	}
 
 	private int count() {
-		int threaded = (int) Math.min(MOST_HOLES, result.work().group(operation).stream().flatMap(one -> one.holes().stream()).distinct().count());
+		int threaded = (int) Math.min(MOST_HOLES, result.work().group(operation).stream().flatMap(one -> one.holes()
+				.stream()).distinct().count());
 		if (wanted.count().filter(fact -> fact.value() >= 1 && fact.value() <= MOST_HOLES).isPresent()) {
 			origins.put(Part.COUNT, wanted.count().get().origin());
 			return wanted.count().get().value();

@@ -26,11 +26,16 @@ public record HolePlan(DrillSizes.Drill drill, String source, double toolTip, do
 	private static final double ROOM_FORM = 1;
 	/** Pitches below the end of a thread mill (the same). */
 	private static final double ROOM_MILL = 0.5;
-	/** How far below the full thread the cutter starts, in leads: half a pitch and the climb of the lead-in (geometry of the helix that is written). */
+	/**
+	 * How far below the full thread the cutter starts, in leads: half a pitch and the climb of the lead-in (geometry of the helix that is
+	 * written).
+	 */
 	private static final double MILL_PAST = 0.75;
 	/** How far tools pass the far face of a wall: half a pitch, a drill at least half a millimetre (common practice, no source). */
 	private static final double PAST_WALL = 0.5;
-	/** A drill on hand is taken for forming where it gives 60 to 70 percent of thread (Machinery's Handbook: 60 the least, 65 recommended). */
+	/**
+	 * A drill on hand is taken for forming where it gives 60 to 70 percent of thread (Machinery's Handbook: 60 the least, 65 recommended).
+	 */
 	private static final double LEAST_FORMED = 60;
 	/** The most (common practice, no source). */
 	private static final double MOST_FORMED = 70;
@@ -48,7 +53,8 @@ public record HolePlan(DrillSizes.Drill drill, String source, double toolTip, do
 	private static HolePlan of(Method method, Request request, TapDrill drill) {
 		double pitch = request.thread().pitch();
 		double tip = up(TaperTap.of(request.thread()).map(TaperTap::tip).orElse(request.depth() + past(method, request)));
-		double full = request.through() ? up(request.wall() + Math.max(PAST_WALL, PAST_WALL * pitch) + STEP) : up(tip + room(method) * pitch + STEP);
+		double full = request.through() ? up(request.wall() + Math.max(PAST_WALL, PAST_WALL * pitch) + STEP)
+				: up(tip + room(method) * pitch + STEP);
 		double cone = DrillPoint.length(drill.diameter(), DrillPoint.ORDINARY);
 		return new HolePlan(new DrillSizes.Drill(drill.name(), drill.diameter(), drill.unit()), drill.source(), tip, full, up(full + cone));
 	}
@@ -76,8 +82,8 @@ public record HolePlan(DrillSizes.Drill drill, String source, double toolTip, do
 	private static Optional<TapDrill> drill(Method method, Request request) {
 		ThreadSpec spec = request.thread();
 		Optional<TapDrill> bought = method.forming()
-				? FormHole.drill(spec).map(d -> new TapDrill(d.name(), d.diameter(), d.unit(), Origin.FROM_MEMORY, "forming: D - 0.0068 x 65 % x P (Machinery's Handbook) or practice"))
-				: TapDrill.cutting(spec);
+				? FormHole.drill(spec).map(d -> new TapDrill(d.name(), d.diameter(), d.unit(), Origin.FROM_MEMORY,
+						"forming: D - 0.0068 x 65 % x P (Machinery's Handbook) or practice")) : TapDrill.cutting(spec);
 		if (bought.isEmpty() || request.rack().drill(bought.get().diameter()).isPresent()) {
 			return bought;
 		}
@@ -88,10 +94,14 @@ public record HolePlan(DrillSizes.Drill drill, String source, double toolTip, do
 	private static Optional<TapDrill> onHand(Method method, Request request, TapDrill bought) {
 		ThreadSpec spec = request.thread();
 		Optional<Limits> limits = ThreadTable.standard().limits(spec);
-		double least = method.forming() ? FormHole.diameter(spec, MOST_FORMED) : limits.map(l -> l.minorMinMm().orElse(Double.NaN)).orElse(Double.NaN);
-		double most = method.forming() ? FormHole.diameter(spec, LEAST_FORMED) : limits.map(l -> l.minorMaxMm().orElse(Double.NaN)).orElse(Double.NaN);
-		return request.rack().drill(bought.diameter(), least, most).map(slot -> new TapDrill(Figure.plain(Rack.diameter(slot) / spec.unit().mm(), 4), Rack.diameter(slot), spec.unit(),
-				Origin.COMPUTED, "on hand, T" + slot.pocket() + ": within " + (method.forming() ? "60 to 70 % of formed thread" : "the limits of the minor diameter")));
+		double least = method.forming() ? FormHole.diameter(spec, MOST_FORMED)
+				: limits.map(l -> l.minorMinMm().orElse(Double.NaN)).orElse(Double.NaN);
+		double most = method.forming() ? FormHole.diameter(spec, LEAST_FORMED)
+				: limits.map(l -> l.minorMaxMm().orElse(Double.NaN)).orElse(Double.NaN);
+		return request.rack().drill(bought.diameter(), least, most)
+				.map(slot -> new TapDrill(Figure.plain(Rack.diameter(slot) / spec.unit().mm(), 4), Rack.diameter(slot), spec.unit(),
+						Origin.COMPUTED, "on hand, T" + slot.pocket() + ": within " + (method.forming() ? "60 to 70 % of formed thread"
+								: "the limits of the minor diameter")));
 	}
 
 	private static double up(double length) {

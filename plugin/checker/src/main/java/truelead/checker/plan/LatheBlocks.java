@@ -5,7 +5,10 @@ import java.util.List;
 import truelead.checker.profile.Meaning;
 import truelead.checker.program.LengthUnit;
 
-/** A whole program of a lathe: one hole on the centreline, X0, the part turning, F in a turn; front face at Z0. Pecks are written out, so that every lathe drills them. */
+/**
+ * A whole program of a lathe: one hole on the centreline, X0, the part turning, F in a turn; front face at Z0. Pecks are written out, so
+ * that every lathe drills them.
+ */
 final class LatheBlocks {
 	/** From where a tool feeds in above the face, mm; 0.1 in an inch program (common practice, no source). */
 	private static final double CLEAR = 2.5;
@@ -30,8 +33,9 @@ final class LatheBlocks {
 
 	List<String> lines() {
 		lines.addAll(ProgramBlocks.head(request));
-		lines.add(String.join(" ", request.unit() == LengthUnit.MM ? dialect.g(Meaning.MILLIMETRE, 21).orElse("G21") : dialect.g(Meaning.INCH, 20).orElse("G20"),
-				dialect.g(Meaning.PLANE_ZX, 18).orElse("G18"), dialect.g(Meaning.COMPENSATION_OFF, 40).orElse("G40"), dialect.g(Meaning.CYCLE_OFF, 80).orElse("G80"),
+		lines.add(String.join(" ", request.unit() == LengthUnit.MM ? dialect.g(Meaning.MILLIMETRE, 21).orElse("G21")
+				: dialect.g(Meaning.INCH, 20).orElse("G20"), dialect.g(Meaning.PLANE_ZX, 18).orElse("G18"),
+				dialect.g(Meaning.COMPENSATION_OFF, 40).orElse("G40"), dialect.g(Meaning.CYCLE_OFF, 80).orElse("G80"),
 				dialect.feedMode(request.feedPerRev())));
 		Edge edge = Edge.of(request);
 		int last = request.rack().free(1);
@@ -78,7 +82,8 @@ final class LatheBlocks {
 		int number = request.rack().taps(request.thread()).getOrDefault(method, request.rack().free(last + 1));
 		tool(number, tap.toolComment());
 		lines.addAll(ProgramBlocks.wanted(request, hole));
-		start(tap.speed(), tap.spindle().equals("M4") ? m(Meaning.SPINDLE_COUNTERCLOCKWISE, 4) : m(Meaning.SPINDLE_CLOCKWISE, 3), tap.plane());
+		start(tap.speed(), tap.spindle().equals("M4") ? m(Meaning.SPINDLE_COUNTERCLOCKWISE, 4) : m(Meaning.SPINDLE_CLOCKWISE,
+				3), tap.plane());
 		RigidTap rigid = RigidTap.of(request.profile());
 		rigid.on(tap.speed()).ifPresent(lines::add);
 		lines.add(tap.cycle(dialect, ""));

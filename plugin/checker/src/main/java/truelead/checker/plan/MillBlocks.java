@@ -11,7 +11,10 @@ import truelead.checker.thread.Hand;
  * thread, which climb mills; G2 for a left-hand one. A comb goes round once; a single form as often as the depth has pitches.
  */
 final class MillBlocks {
-	/** How far behind the centre a compensated path begins, a share of the radius, so that the move that starts compensation is longer than the cutter's radius (common practice, no source). */
+	/**
+	 * How far behind the centre a compensated path begins, a share of the radius, so that the move that starts compensation is longer than
+	 * the cutter's radius (common practice, no source).
+	 */
 	private static final double BEHIND = 0.1;
 	private final Request request;
 	private final Method method;
@@ -74,7 +77,8 @@ final class MillBlocks {
 		double wall = radius + cut.cutter() / 2;
 		double entry = figure.even((radius * (1 + BEHIND) + cut.cutter()) / 2);
 		double z = plunge(lines) + pitch / 4;
-		String side = request.thread().hand() == Hand.LEFT ? dialect.g(Meaning.COMPENSATION_RIGHT, 42).orElse("G42") : dialect.g(Meaning.COMPENSATION_LEFT, 41).orElse("G41");
+		String side = request.thread().hand() == Hand.LEFT ? dialect.g(Meaning.COMPENSATION_RIGHT, 42).orElse("G42")
+				: dialect.g(Meaning.COMPENSATION_LEFT, 41).orElse("G41");
 		lines.add("G1 " + side + " D" + offset + " X" + figure.word(x + wall - 2 * entry) + " Y0. F" + feed(1));
 		lines.add(arc() + " X" + figure.word(x + wall) + " Y0. Z" + figure.word(z) + " I" + figure.word(entry) + " J0.");
 		z = turns(lines, x, wall, z) + pitch / 4;

@@ -26,7 +26,10 @@ public record Plan(Request request, List<Weighing> weighings, Optional<Weighing>
 	private static final double MILL_FROM = 24;
 	/** From this hardness on a thread is milled by preference, HRC (common practice, no source). */
 	private static final double HARD = 45;
-	/** So few holes in a tough and costly stock are milled: the time is small beside the part that a broken tap scraps (common practice, no source). */
+	/**
+	 * So few holes in a tough and costly stock are milled: the time is small beside the part that a broken tap scraps (common practice, no
+	 * source).
+	 */
 	private static final int FEW = 4;
 	/** A comb pays where many holes are milled (common practice, no source). */
 	private static final int MANY = 20;
@@ -37,12 +40,15 @@ public record Plan(Request request, List<Weighing> weighings, Optional<Weighing>
 		Plan plan = of(request);
 		Map<Method, Integer> onHand = onHand(request, plan);
 		List<Weighing> all = plan.weighings.stream().map(w -> listed(w, request, onHand)).toList();
-		Optional<Weighing> held = preference(request).stream().filter(onHand::containsKey).map(m -> all.get(m.ordinal())).filter(Weighing::possible).findFirst();
+		Optional<Weighing> held = preference(request).stream().filter(onHand::containsKey).map(m -> all.get(m.ordinal()))
+				.filter(Weighing::possible).findFirst();
 		if (held.isPresent()) {
 			String tool = held.get().method().tap() ? "tap" : "cutter";
-			return new Plan(request, all, held, held.get().method().title() + ": its " + tool + " is on hand, T" + onHand.get(held.get().method()) + " of the tool list");
+			return new Plan(request, all, held, held.get().method().title() + ": its " + tool + " is on hand, T"
+					+ onHand.get(held.get().method()) + " of the tool list");
 		}
-		String missing = plan.chosen.map(c -> c.method().tap() ? "; no such tap is in the tool list" : "; no such thread mill is in the tool list").orElse("");
+		String missing = plan.chosen.map(c -> c.method().tap() ? "; no such tap is in the tool list"
+				: "; no such thread mill is in the tool list").orElse("");
 		return new Plan(request, all, plan.chosen.map(w -> all.get(w.method().ordinal())), plan.why + missing);
 	}
 
@@ -78,13 +84,15 @@ public record Plan(Request request, List<Weighing> weighings, Optional<Weighing>
 		Map<Method, Integer> found = new EnumMap<>(Method.class);
 		found.putAll(request.rack().taps(request.thread()));
 		plan.weighings.stream().filter(w -> !w.method().tap())
-				.forEach(w -> w.hole().flatMap(hole -> MillCut.pocket(w.method(), request, hole)).ifPresent(pocket -> found.put(w.method(), pocket)));
+				.forEach(w -> w.hole().flatMap(hole -> MillCut.pocket(w.method(), request, hole))
+						.ifPresent(pocket -> found.put(w.method(), pocket)));
 		return found;
 	}
 
 	private static Weighing listed(Weighing weighing, Request request, Map<Method, Integer> onHand) {
 		Weighing tool = weighing.with(weighing.method().tap() ? "tap" : "cutter", Optional.ofNullable(onHand.get(weighing.method())));
-		return weighing.hole().map(hole -> tool.with("drill " + hole.drill().name(), request.rack().drill(hole.drill().diameter()))).orElse(tool);
+		return weighing.hole().map(hole -> tool.with("drill " + hole.drill().name(), request.rack().drill(hole.drill().diameter())))
+				.orElse(tool);
 	}
 
 	private static List<Method> preference(Request request) {
@@ -115,22 +123,25 @@ public record Plan(Request request, List<Weighing> weighings, Optional<Weighing>
 
 	private static String why(Weighing chosen, List<Method> order) {
 		String first = chosen.pros().isEmpty() ? "" : ": " + chosen.pros().get(0);
-		return chosen.method().title() + first + (order.get(0) == chosen.method() ? "" : "; " + order.get(0).title() + " would come first and is ruled out");
+		return chosen.method().title() + first + (order.get(0) == chosen.method() ? "" : "; " + order.get(0).title()
+				+ " would come first and is ruled out");
 	}
 
 	/** What can be made where nothing makes what was asked for. */
 	private static String none(Request request, List<Weighing> all) {
 		Figure figure = new Figure(request.unit());
 		String asked = "no method makes " + figure.said(request.depth()) + " of full thread as asked";
-		return deepest(all).map(best -> asked + "; the deepest that the room gives is " + figure.said(best.deepest()) + ", by " + best.method().title() + ": ask for that depth, or for more room")
-				.orElseGet(() -> asked + shallower(request, figure) + needed(request, figure) + "; see what rules each out");
+		return deepest(all).map(best -> asked + "; the deepest that the room gives is " + figure.said(best.deepest()) + ", by "
+				+ best.method().title() + ": ask for that depth, or for more room").orElseGet(() -> asked + shallower(request, figure)
+						+ needed(request, figure) + "; see what rules each out");
 	}
 
 	/** A depth in whole diameters that can be made where the one asked for is too deep for any tool. */
 	private static String shallower(Request request, Figure figure) {
 		double diameter = request.thread().diameter();
 		return DoubleStream.of(4, 3.75, 3, 2.5, 2, 1.5, 1).map(d -> figure.down(d * diameter)).filter(d -> d < request.depth()).boxed()
-				.flatMap(d -> possible(request.to(d)).findFirst().map(w -> "; " + figure.said(d) + " can be made, by " + w.method().title()).stream()).findFirst().orElse("");
+				.flatMap(d -> possible(request.to(d)).findFirst().map(w -> "; " + figure.said(d) + " can be made, by " + w.method().title())
+						.stream()).findFirst().orElse("");
 	}
 
 	/** How deep tools must reach for the depth asked for, where there is a limit. */

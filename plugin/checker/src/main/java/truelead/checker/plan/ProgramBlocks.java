@@ -60,7 +60,9 @@ final class ProgramBlocks {
 	static List<String> wanted(Request request, HolePlan hole) {
 		Figure figure = new Figure(request.unit());
 		List<String> notes = new ArrayList<>();
-		notes.add("(THREAD: " + name(request) + ", DEPTH " + figure.word(request.depth()) + (!request.through() ? ", BLIND" : hole.toolTip() > request.wall() ? ", THROUGH" : "") + ", COUNT " + request.count() + ")");
+		notes.add("(THREAD: " + name(request) + ", DEPTH " + figure.word(request.depth())
+				+ (!request.through() ? ", BLIND" : hole.toolTip() > request.wall() ? ", THROUGH" : "") + ", COUNT "
+				+ request.count() + ")");
 		if (request.through()) {
 			notes.add("(HOLE: THROUGH " + figure.word(request.wall()) + ")");
 		}
@@ -112,8 +114,9 @@ final class ProgramBlocks {
 		double speed = drilling(request, d);
 		start(speed, m(Meaning.SPINDLE_CLOCKWISE, 3), number);
 		boolean peck = hole.drillTip() > PECK_OVER * d;
-		cycle((peck ? dialect.g(Meaning.PECK_DRILL, 83).orElse("G83") : dialect.g(Meaning.DRILL, 81).orElse("G81")) + " Z-" + figure.word(hole.drillTip())
-				+ level(figure.clear(2.5, 0.1)) + (peck ? " Q" + figure.word(d) : "") + " F" + feed(drillFeed(d), speed));
+		cycle((peck ? dialect.g(Meaning.PECK_DRILL, 83).orElse("G83") : dialect.g(Meaning.DRILL, 81).orElse("G81")) + " Z-"
+				+ figure.word(hole.drillTip()) + level(figure.clear(2.5, 0.1)) + (peck ? " Q" + figure.word(d) : "") + " F"
+				+ feed(drillFeed(d), speed));
 		stop();
 		return request.rack().drill(d).isPresent() ? last : number;
 	}
@@ -123,7 +126,8 @@ final class ProgramBlocks {
 		tool(number, edge.countersinkComment(figure));
 		double speed = drilling(request, 2 * request.thread().diameter());
 		start(speed, m(Meaning.SPINDLE_CLOCKWISE, 3), number);
-		cycle(dialect.g(Meaning.DRILL, 81).orElse("G81") + " Z-" + figure.word(edge.depth()) + level(figure.clear(2.5, 0.1)) + " F" + feed(0.1, speed));
+		cycle(dialect.g(Meaning.DRILL, 81).orElse("G81") + " Z-" + figure.word(edge.depth()) + level(figure.clear(2.5, 0.1)) + " F"
+				+ feed(0.1, speed));
 		stop();
 		return number;
 	}
@@ -162,7 +166,8 @@ final class ProgramBlocks {
 
 	private void start(double speed, String spindle, int number) {
 		lines.add("G0 G90 G54 X0. Y0. S" + Figure.plain(speed, 1) + " " + spindle);
-		lines.add(dialect.g(Meaning.LENGTH_OFFSET, 43).orElse("G43") + " Z" + figure.word(clear(request)) + " H" + number + " " + m(Meaning.COOLANT_ON, 8));
+		lines.add(dialect.g(Meaning.LENGTH_OFFSET, 43).orElse("G43") + " Z" + figure.word(clear(request)) + " H" + number + " "
+				+ m(Meaning.COOLANT_ON, 8));
 	}
 
 	private String level(double plane) {
@@ -191,7 +196,8 @@ final class ProgramBlocks {
 	}
 
 	private String feed(double advance, double speed) {
-		return request.feedPerRev() ? figure.word(Math.max(advance, figure.unit().mm() * 0.0005)) : figure.word(Math.max(advance * speed, 1));
+		return request.feedPerRev() ? figure.word(Math.max(advance, figure.unit().mm() * 0.0005))
+				: figure.word(Math.max(advance * speed, 1));
 	}
 
 	private static String name(Request request) {

@@ -73,7 +73,8 @@ public record Rack(List<Slot> slots) {
 	Optional<Slot> mill(ThreadSpec thread, boolean comb, double most) {
 		return slots.stream().filter(s -> s.tool.isThreadMill() && diameter(s) > 0.3 * most && diameter(s) <= most + 1e-9)
 				.filter(s -> s.tool.comb().map(Fact::value).orElse(false) == comb)
-				.filter(s -> s.tool.pitch().map(p -> Math.abs(p.value() - thread.pitch()) < 0.002).orElse(!comb)).max(Comparator.comparingDouble(Rack::diameter));
+				.filter(s -> s.tool.pitch().map(p -> Math.abs(p.value() - thread.pitch()) < 0.002).orElse(!comb))
+				.max(Comparator.comparingDouble(Rack::diameter));
 	}
 
 	/** A number that no tool on hand has, counted from one upwards: 1, 2, 3 for the tools of a program where there is no list. */
@@ -99,7 +100,7 @@ public record Rack(List<Slot> slots) {
 
 	private static Method method(ToolFacts tap) {
 		boolean forms = tap.kind().filter(k -> k.value() == ToolKind.FORM_TAP).isPresent();
-		return forms ? Method.FORM_TAP
-				: tap.has(TapStyle.SPIRAL_POINT) ? Method.SPIRAL_POINT : tap.has(TapStyle.SPIRAL_FLUTE) ? Method.SPIRAL_FLUTE : Method.STRAIGHT_FLUTE;
+		return forms ? Method.FORM_TAP : tap.has(TapStyle.SPIRAL_POINT) ? Method.SPIRAL_POINT : tap.has(TapStyle.SPIRAL_FLUTE)
+				? Method.SPIRAL_FLUTE : Method.STRAIGHT_FLUTE;
 	}
 }

@@ -25,8 +25,8 @@ import truelead.checker.thread.ThreadSpec;
  * @param options how the program is to be written
  * @param rack    the tools on hand
  */
-public record Request(ThreadSpec thread, Optional<Stock> stock, double depth, OptionalDouble bottom, boolean through, int count, MachineProfile profile, double wall,
-		Set<Option> options, Rack rack) {
+public record Request(ThreadSpec thread, Optional<Stock> stock, double depth, OptionalDouble bottom, boolean through, int count,
+		MachineProfile profile, double wall, Set<Option> options, Rack rack) {
 
 	/** How the program is to be written. */
 	public enum Option {
@@ -46,7 +46,8 @@ public record Request(ThreadSpec thread, Optional<Stock> stock, double depth, Op
 	}
 
 	/** A request with the usual options and no tools on hand, depth and bottom in mm; a through hole is threaded all the way. */
-	public Request(ThreadSpec thread, Optional<Stock> stock, double depth, OptionalDouble bottom, boolean through, int count, MachineProfile profile) {
+	public Request(ThreadSpec thread, Optional<Stock> stock, double depth, OptionalDouble bottom, boolean through, int count,
+			MachineProfile profile) {
 		this(thread, stock, depth, bottom, through, count, profile, through ? depth : 0, Set.of(), Rack.EMPTY);
 	}
 
@@ -109,7 +110,8 @@ public record Request(ThreadSpec thread, Optional<Stock> stock, double depth, Op
 
 	/** Whether F is the advance in a turn: asked for, or usual on the machine. */
 	public boolean feedPerRev() {
-		return options.contains(Option.FEED_PER_REV) || !options.contains(Option.FEED_PER_MINUTE) && profile.feedMode() == FeedMode.PER_REVOLUTION;
+		return options.contains(Option.FEED_PER_REV) || !options.contains(Option.FEED_PER_MINUTE)
+				&& profile.feedMode() == FeedMode.PER_REVOLUTION;
 	}
 
 	/** Whether the machine is a lathe: the part turns, tools stand on its centreline. */

@@ -55,8 +55,9 @@ final class TapBlocks {
 	String cycle(Dialect dialect, String level) {
 		Figure figure = new Figure(request.unit());
 		String code = left() ? dialect.g(Meaning.TAP_LEFT, 74).orElse("G74") : dialect.g(Meaning.TAP, 84).orElse("G84");
-		return code + " Z-" + figure.word(hole.toolTip()) + level + " F" + figure.feed(request.thread().lead(), speed(), request.feedPerRev() || request.profile().is(ProfileKey.TAPPING_FEED, "pitch"))
-				+ " (" + request.thread().designation().toUpperCase(Locale.ROOT) + " TAP)";
+		return code + " Z-" + figure.word(hole.toolTip()) + level + " F" + figure.feed(request.thread().lead(), speed(),
+				request.feedPerRev() || request.profile().is(ProfileKey.TAPPING_FEED, "pitch")) + " ("
+				+ request.thread().designation().toUpperCase(Locale.ROOT) + " TAP)";
 	}
 
 	/** In and out at the pitch, minutes. */

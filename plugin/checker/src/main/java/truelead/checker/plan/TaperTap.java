@@ -18,9 +18,9 @@ record TaperTap(double tip, double full, String source) {
 	/** An inch in mm (by definition). */
 	private static final double INCH = 25.4;
 	/** How far an NPT tap stands out of its ring gauge of length L1, inch (ASME B94.9, from memory; tolerance 1/16 to 3/32). */
-	private static final Map<String, Double> PROJECTION = Map.ofEntries(Map.entry("1/16", 0.312), Map.entry("1/8", 0.312), Map.entry("1/4", 0.459), Map.entry("3/8", 0.454),
-			Map.entry("1/2", 0.579), Map.entry("3/4", 0.565), Map.entry("1", 0.678), Map.entry("1-1/4", 0.686), Map.entry("1-1/2", 0.699), Map.entry("2", 0.667),
-			Map.entry("2-1/2", 0.925), Map.entry("3", 0.925));
+	private static final Map<String, Double> PROJECTION = Map.ofEntries(Map.entry("1/16", 0.312), Map.entry("1/8", 0.312),
+			Map.entry("1/4", 0.459), Map.entry("3/8", 0.454), Map.entry("1/2", 0.579), Map.entry("3/4", 0.565), Map.entry("1", 0.678),
+			Map.entry("1-1/4", 0.686), Map.entry("1-1/2", 0.699), Map.entry("2", 0.667), Map.entry("2-1/2", 0.925), Map.entry("3", 0.925));
 	/** Wrench make-up L3 of NPT, threads (ASME B1.20.1). */
 	private static final double WRENCH = 3;
 	/** The lead of a taper tap, threads (common practice, no source: 2 to 3.5). */

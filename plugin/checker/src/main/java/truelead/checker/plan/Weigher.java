@@ -74,13 +74,16 @@ final class Weigher {
 	private String noDrill(Method method) {
 		ThreadSpec thread = request.thread();
 		boolean bore = !method.forming() && !thread.system().pipe();
-		return "no drill that can be bought is known for it" + (bore ? "; bore the hole to about " + figure.said(thread.diameter() - thread.pitch()) + " (D - P) and see the limits of the minor diameter" : "");
+		return "no drill that can be bought is known for it"
+				+ (bore ? "; bore the hole to about " + figure.said(thread.diameter() - thread.pitch())
+						+ " (D - P) and see the limits of the minor diameter" : "");
 	}
 
 	private boolean spot(double bottom) {
 		double depth = Edge.of(request).deepest();
 		if (depth > bottom + 1e-9) {
-			out.add("the " + (Edge.of(request).after() ? "countersink" : "spotting drill") + " goes to " + figure.said(depth) + " for the chamfer, tools may reach " + figure.said(bottom));
+			out.add("the " + (Edge.of(request).after() ? "countersink" : "spotting drill") + " goes to " + figure.said(depth)
+					+ " for the chamfer, tools may reach " + figure.said(bottom));
 			return true;
 		}
 		return false;
@@ -91,8 +94,10 @@ final class Weigher {
 		double bottom = request.bottom().orElseThrow();
 		double deepest = figure.down(HolePlan.deepest(method, request, hole, bottom) - 0.02);
 		boolean some = deepest > request.thread().pitch();
-		String taper = request.thread().system().taper() ? "the depth of a taper tap makes the thread's size, and cannot be less" : "no full thread";
-		out.add("needs a hole to " + figure.said(hole.drillTip()) + ", tools may reach " + figure.said(bottom) + ": " + (some ? figure.said(deepest) + " of full thread at most" : taper));
+		String taper = request.thread().system().taper() ? "the depth of a taper tap makes the thread's size, and cannot be less"
+				: "no full thread";
+		out.add("needs a hole to " + figure.said(hole.drillTip()) + ", tools may reach " + figure.said(bottom) + ": "
+				+ (some ? figure.said(deepest) + " of full thread at most" : taper));
 		return some ? deepest : 0;
 	}
 
@@ -129,7 +134,8 @@ final class Weigher {
 			}
 		}
 		if (thread.hand() == Hand.LEFT) {
-			(method.tap() ? cons : pros).add(method.tap() ? "left-hand: the tap is seldom in stock" : "left-hand: the same cutter, the helix the other way");
+			(method.tap() ? cons : pros).add(method.tap() ? "left-hand: the tap is seldom in stock"
+					: "left-hand: the same cutter, the helix the other way");
 			if (method.tap() && new Dialect(request.profile()).g(Meaning.TAP_LEFT, 74).isEmpty()) {
 				out.add("the profile " + request.profile().name() + " has no left-hand tapping cycle");
 			}
@@ -150,7 +156,8 @@ final class Weigher {
 		Optional<TaperTap> tap = TaperTap.of(request.thread());
 		switch (method) {
 			case STRAIGHT_FLUTE, SPIRAL_FLUTE -> {
-				pros.add("a taper tap: its depth makes the size, set by the gauge" + tap.map(t -> "; tip to " + figure.said(t.tip()) + " by " + t.source()).orElse(""));
+				pros.add("a taper tap: its depth makes the size, set by the gauge" + tap.map(t -> "; tip to " + figure.said(t.tip())
+						+ " by " + t.source()).orElse(""));
 				cons.add("cuts on its whole length: half the speed, more torque than the figure says; a reamed taper hole helps it");
 				if (tap.isEmpty()) {
 					out.add("how deep a taper tap of this size goes is in no table here");
@@ -159,10 +166,12 @@ final class Weigher {
 			case FORM_TAP, SPIRAL_POINT -> out.add("taper threads are not made with it");
 			default -> out.add("a taper thread is milled on a cone, which not every control follows; it is not planned here");
 		}
-		tap.filter(t -> request.depth() > t.full() + 1e-6).ifPresent(t -> out.add(figure.said(request.depth()) + " of full thread asked, the joint needs " + figure.said(t.full())
-				+ ": deeper makes a taper thread too large"));
+		tap.filter(t -> request.depth() > t.full() + 1e-6)
+				.ifPresent(t -> out.add(figure.said(request.depth()) + " of full thread asked, the joint needs " + figure.said(t.full())
+						+ ": deeper makes a taper thread too large"));
 		if (request.through() && tap.filter(t -> request.wall() < t.full() - 1e-6).isPresent()) {
-			out.add("the wall of " + figure.said(request.wall()) + " is less than the " + figure.said(tap.get().full()) + " of thread that the joint needs");
+			out.add("the wall of " + figure.said(request.wall()) + " is less than the " + figure.said(tap.get().full())
+					+ " of thread that the joint needs");
 		}
 		if (request.thread().system() == ThreadSystem.R) {
 			out.add("R is the external thread; its internal ones are Rc and Rp");
@@ -189,7 +198,8 @@ final class Weigher {
 			out.add("above 35 HRC the metal does not flow");
 		}
 		switch (request.group()) {
-			case CAST_IRON, BRASS, MAGNESIUM, PLASTIC -> out.add("the stock is too brittle or does not keep the form: it crumbles instead of flowing");
+			case CAST_IRON, BRASS, MAGNESIUM,
+					PLASTIC -> out.add("the stock is too brittle or does not keep the form: it crumbles instead of flowing");
 			case OTHER -> cons.add("the stock is not said: forming asks for one that flows, 10 % elongation or more");
 			default -> pros.add("the stock flows");
 		}

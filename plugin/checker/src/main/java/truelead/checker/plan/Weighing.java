@@ -15,7 +15,8 @@ import java.util.Optional;
  * @param demand   what it takes; empty where no drill is known
  * @param deepest  full thread that the room gives where that is all that rules it out, mm; 0 else
  */
-public record Weighing(Method method, List<String> pros, List<String> cons, List<String> ruledOut, Optional<HolePlan> hole, Optional<Demand> demand, double deepest) {
+public record Weighing(Method method, List<String> pros, List<String> cons, List<String> ruledOut, Optional<HolePlan> hole,
+		Optional<Demand> demand, double deepest) {
 
 	public Weighing {
 		pros = List.copyOf(pros);

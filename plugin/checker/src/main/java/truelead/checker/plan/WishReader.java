@@ -52,7 +52,8 @@ final class WishReader {
 			problems.putIfAbsent(Field.BOTTOM, "a hole is blind or goes through; give bottom or through");
 		}
 		if (typed.isPresent() && wall.isPresent() && typed.getAsDouble() > wall.getAsDouble() + 1e-9) {
-			problems.put(Field.DEPTH, wish.text(Field.DEPTH).orElseThrow() + " is more than the wall of " + wish.text(Field.THROUGH).orElseThrow());
+			problems.put(Field.DEPTH, wish.text(Field.DEPTH).orElseThrow() + " is more than the wall of "
+					+ wish.text(Field.THROUGH).orElseThrow());
 		}
 		Optional<Stock> stock = stock();
 		int count = count(callout);
@@ -83,9 +84,11 @@ final class WishReader {
 			return typed.getAsDouble();
 		}
 		if (wall.isPresent() && !thread.system().taper()) {
-			return callout.flatMap(Callout::depth).map(depth -> depth.mm(thread.unit())).filter(depth -> depth < wall.getAsDouble()).orElse(wall.getAsDouble());
+			return callout.flatMap(Callout::depth).map(depth -> depth.mm(thread.unit())).filter(depth -> depth < wall.getAsDouble())
+					.orElse(wall.getAsDouble());
 		}
-		return callout.flatMap(Callout::depth).map(depth -> depth.mm(thread.unit())).or(() -> known.map(Request::depth)).orElse(Request.usualDepth(thread));
+		return callout.flatMap(Callout::depth).map(depth -> depth.mm(thread.unit())).or(() -> known.map(Request::depth))
+				.orElse(Request.usualDepth(thread));
 	}
 
 	private OptionalDouble length(Field field, LengthUnit bare) {
@@ -102,8 +105,8 @@ final class WishReader {
 
 	private int count(Optional<Callout> callout) {
 		Optional<String> typed = wish.text(Field.COUNT);
-		double count = typed.map(Lengths::number).orElseGet(() -> (double) callout.filter(c -> c.count().isPresent()).map(c -> c.count().getAsInt())
-				.or(() -> known.map(Request::count)).orElse(1));
+		double count = typed.map(Lengths::number).orElseGet(() -> (double) callout.filter(c -> c.count().isPresent())
+				.map(c -> c.count().getAsInt()).or(() -> known.map(Request::count)).orElse(1));
 		if (!(count >= 1 && count <= MOST_HOLES && count == Math.rint(count))) {
 			problems.put(Field.COUNT, typed.orElseGet(() -> Figure.plain(count, 0)) + " is no number of holes from 1 to " + MOST_HOLES);
 		}
@@ -124,11 +127,13 @@ final class WishReader {
 		String note = words + (!words.isEmpty() && hardness.isPresent() ? ", " : "") + hardness.map(WishReader::spaced).orElse("");
 		Optional<Stock> read = Job.EMPTY.withStock(note).stock().map(Fact::value);
 		if (read.isEmpty()) {
-			problems.put(Field.STOCK, "\"" + name.orElse(note) + "\" is no stock that is known here; steel, stainless, cast iron, aluminium, brass, bronze, copper, titanium,"
+			problems.put(Field.STOCK, "\"" + name.orElse(note)
+					+ "\" is no stock that is known here; steel, stainless, cast iron, aluminium, brass, bronze, copper, titanium,"
 					+ " nickel, magnesium, zinc or plastic");
 			return Optional.empty();
 		}
-		return Optional.of(new Stock(before.map(Stock::group).orElse(read.get().group()), note.toUpperCase(Locale.ROOT), read.get().hardness()));
+		return Optional.of(new Stock(before.map(Stock::group).orElse(read.get().group()), note.toUpperCase(Locale.ROOT),
+				read.get().hardness()));
 	}
 
 	/** What a stock is called, its hardness left out. */
@@ -138,9 +143,11 @@ final class WishReader {
 
 	/** Only what can stand in a comment of the program that is written. */
 	private boolean plain(String name) {
-		boolean plain = name.length() <= LONGEST_NAME && name.chars().allMatch(c -> c < 128 && (Character.isLetterOrDigit(c) || " .,-".indexOf(c) >= 0));
+		boolean plain = name.length() <= LONGEST_NAME
+				&& name.chars().allMatch(c -> c < 128 && (Character.isLetterOrDigit(c) || " .,-".indexOf(c) >= 0));
 		if (!plain) {
-			problems.put(Field.STOCK, "takes a name of letters, digits, spaces, commas, dots and dashes, up to " + LONGEST_NAME + " characters");
+			problems.put(Field.STOCK, "takes a name of letters, digits, spaces, commas, dots and dashes, up to " + LONGEST_NAME
+					+ " characters");
 		}
 		return plain;
 	}

@@ -5,9 +5,10 @@ import truelead.grammar.Element;
 import truelead.grammar.Expression;
 
 /**
- * Which of three ways a lathe's control is set to read its G codes, told from a program. The usual one has feed by G98 and G99 and passes by G90, G92 and G94. The second
- * has feed by G94 and G95, passes by G77, G78 and G79, and G98 and G99 for the level that cycles return to. The third is as the second with passes by G20, G21 and
- * G24, and units by G70 and G71 (common practice, no source). G70 and G71 are units in richer languages as well.
+ * Which of three ways a lathe's control is set to read its G codes, told from a program. The usual one has feed by G98 and G99 and passes
+ * by G90, G92 and G94. The second has feed by G94 and G95, passes by G77, G78 and G79, and G98 and G99 for the level that cycles return to.
+ * The third is as the second with passes by G20, G21 and G24, and units by G70 and G71 (common practice, no source). G70 and G71 are units
+ * in richer languages as well.
  */
 final class CodeSystem {
 
@@ -68,7 +69,8 @@ final class CodeSystem {
 			profile = profile.with("G20", "turning-pass").with("G21", "threading-pass").with("G24", "facing-pass");
 		}
 		if (third() || secondFeeds) {
-			profile = profile.with("G90", "absolute").with("G94", "feed-per-minute").with("G98", "return-initial").with("G99", "return-r-level");
+			profile = profile.with("G90", "absolute").with("G94", "feed-per-minute").with("G98", "return-initial")
+					.with("G99", "return-r-level");
 			profile = chases ? profile : profile.with("G92", "speed-limit");
 		}
 		return profile;
@@ -80,6 +82,7 @@ final class CodeSystem {
 
 	/** What a sentence about the machine says of it; empty for the usual one. */
 	String said() {
-		return third() ? "; G20, G21 and G24 are taken for its passes, G98 and G99 for levels" : secondFeeds ? "; G98 and G99 are taken for levels" : "";
+		return third() ? "; G20, G21 and G24 are taken for its passes, G98 and G99 for levels" : secondFeeds
+				? "; G98 and G99 are taken for levels" : "";
 	}
 }

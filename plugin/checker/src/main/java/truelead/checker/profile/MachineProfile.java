@@ -44,7 +44,8 @@ public final class MachineProfile {
 		this.values = Map.copyOf(values);
 		this.gCodes = new CodeTable('G', values);
 		this.mCodes = new CodeTable('M', values);
-		this.threading = Set.copyOf(List.of(values.getOrDefault(ProfileKey.THREADING_STATEMENTS.key(), "none").toUpperCase(Locale.ROOT).split("[ ,]+")));
+		this.threading = Set.copyOf(List.of(values.getOrDefault(ProfileKey.THREADING_STATEMENTS.key(), "none").toUpperCase(Locale.ROOT)
+				.split("[ ,]+")));
 		for (StringTokenizer levels = new StringTokenizer(values.getOrDefault("block-delete", "none"), " ,"); levels.hasMoreTokens();) {
 			double level = ProfileKey.parse(levels.nextToken());
 			if (level >= 0) {
@@ -172,12 +173,14 @@ public final class MachineProfile {
 
 	/** Smallest step of an axis in a program of that unit, mm. */
 	public double smallestStep(LengthUnit unit) {
-		return unit == LengthUnit.INCH ? 25.4 * number(ProfileKey.SMALLEST_STEP_INCH).orElse(0.0001) : number(ProfileKey.SMALLEST_STEP).orElse(0.001);
+		return unit == LengthUnit.INCH ? 25.4 * number(ProfileKey.SMALLEST_STEP_INCH).orElse(0.0001)
+				: number(ProfileKey.SMALLEST_STEP).orElse(0.001);
 	}
 
 	/** Difference of an arc's radii that the control takes, mm. */
 	public double arcTolerance(LengthUnit unit) {
-		return unit == LengthUnit.INCH ? 25.4 * number(ProfileKey.ARC_TOLERANCE_INCH).orElse(0.0005) : number(ProfileKey.ARC_TOLERANCE).orElse(0.005);
+		return unit == LengthUnit.INCH ? 25.4 * number(ProfileKey.ARC_TOLERANCE_INCH).orElse(0.0005)
+				: number(ProfileKey.ARC_TOLERANCE).orElse(0.005);
 	}
 
 	/** How far two holes at one place may be apart, mm. */

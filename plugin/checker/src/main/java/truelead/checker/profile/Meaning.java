@@ -6,7 +6,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** What a G or M code does; a profile gives each code one meaning or several. In a profile they are written in small letters with hyphens. */
+/**
+ * What a G or M code does; a profile gives each code one meaning or several. In a profile they are written in small letters with hyphens.
+ */
 public enum Meaning {
 	/** Known, and of no concern to the path, the spindle or the feed. */
 	NONE,
@@ -17,9 +19,13 @@ public enum Meaning {
 	SYNCHRONISED_MOTION,
 	/** Synchronised motion in, reversal and way back in one block. */
 	SYNCHRONISED_TAP,
-	/** Synchronised motion that turns the spindle by itself, clockwise where its lead is positive; and the way back, turning the other way. */
+	/**
+	 * Synchronised motion that turns the spindle by itself, clockwise where its lead is positive; and the way back, turning the other way.
+	 */
 	SYNCHRONISED_IN, SYNCHRONISED_OUT,
-	/** Feed motion with a floating holder, overrides locked, for one block with axis words and no other motion; else a mode of another name. */
+	/**
+	 * Feed motion with a floating holder, overrides locked, for one block with axis words and no other motion; else a mode of another name.
+	 */
 	FLOATING_TAP,
 	/** A pass of turning along Z and back to its start, at every block with axis words; a mode of another name where the block has none. */
 	TURNING_PASS,

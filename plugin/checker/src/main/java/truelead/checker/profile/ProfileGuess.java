@@ -8,12 +8,13 @@ import truelead.grammar.Expression;
 import truelead.grammar.ProgramText;
 
 /**
- * Turning or milling, told from the words of a program where nobody has named a machine. Turning needs evidence that milling cannot give:
- * a speed limit G50 S, constant surface speed, roughing cycles with P and Q. A tool change M6 from a magazine and a length offset G43 speak for
- * milling where anything moves in Y or the XY plane is named; without, a lathe may have either, where it says the plane of lathes, a surface speed or feed per turn with G97,
- * and M6 alone where it roughs a contour by P and Q or goes home in U and W, as lathes for training do.
- * A Y word or the XY plane speak for milling too, unless a turret's tool word (T0303) and such evidence together, several of them without any M6, a surface speed without M6,
- * or X by the diameter or by the radius (DIAMON, G7, DIAMOF, G8), say that it is a lathe with live tools. Which of the code systems of lathes it is, {@link CodeSystem} tells.
+ * Turning or milling, told from the words of a program where nobody has named a machine. Turning needs evidence that milling cannot give: a
+ * speed limit G50 S, constant surface speed, roughing cycles with P and Q. A tool change M6 from a magazine and a length offset G43 speak
+ * for milling where anything moves in Y or the XY plane is named; without, a lathe may have either, where it says the plane of lathes, a
+ * surface speed or feed per turn with G97, and M6 alone where it roughs a contour by P and Q or goes home in U and W, as lathes for
+ * training do. A Y word or the XY plane speak for milling too, unless a turret's tool word (T0303) and such evidence together, several of
+ * them without any M6, a surface speed without M6, or X by the diameter or by the radius (DIAMON, G7, DIAMOF, G8), say that it is a lathe
+ * with live tools. Which of the code systems of lathes it is, {@link CodeSystem} tells.
  *
  * @param profile the profile to use
  * @param assumed what was assumed and from what, one sentence; empty where nothing had to be
@@ -44,7 +45,8 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 		MachineProfile turning = evidence.system.of(MachineProfile.named("turning"));
 		return new ProfileGuess(evidence.radii ? turning.with(ProfileKey.DIAMETER.key(), "no") : turning,
 				Optional.of("no machine is named: taken for turning, as the program says " + evidence.first
-						+ (!evidence.across ? " and has no Y word" : evidence.lathe || !evidence.tools() ? "" : " and turret tools") + evidence.system.said()));
+						+ (!evidence.across ? " and has no Y word" : evidence.lathe || !evidence.tools() ? "" : " and turret tools")
+						+ evidence.system.said()));
 	}
 
 	/** What the words of a program have told so far. */
@@ -79,7 +81,8 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 
 		boolean turns() {
 			boolean own = lathePlane || surface || perTurn && spindle || trained && !across && !length;
-			return lathe || onAxis() || !mills() && turning >= ENOUGH && (own || !changed && !length && !(early && !stations)) && (!across || tools() || surface && !early);
+			return lathe || onAxis() || !mills() && turning >= ENOUGH && (own || !changed && !length && !(early && !stations)) && (!across
+					|| tools() || surface && !early);
 		}
 
 		/** Whether the tools feed by the turn along the axis alone, as from a tailstock; on a mill Y has been said by then. */
@@ -154,8 +157,9 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 		/** Words of richer languages that lathes alone have: X by the diameter, and the limit of a constant surface speed. */
 		private void statements(Block block) {
 			for (Element element : block.elements()) {
-				boolean diameter = element instanceof Element.Opaque opaque && (opaque.name().equals("DIAMON") || opaque.name().equals("DIAM90"))
-						|| element instanceof Element.Assignment given && given.target() instanceof Expression.NamedVariable name && name.name().equals("lims");
+				boolean diameter = element instanceof Element.Opaque opaque && (opaque.name().equals("DIAMON")
+						|| opaque.name().equals("DIAM90")) || element instanceof Element.Assignment given
+						&& given.target() instanceof Expression.NamedVariable name && name.name().equals("lims");
 				boolean radius = element instanceof Element.Opaque opaque && opaque.name().equals("DIAMOF");
 				if (element instanceof Element.Statement call && TURNED.contains(call.name())) {
 					say(call.name(), 2);
@@ -189,7 +193,8 @@ public record ProfileGuess(MachineProfile profile, Optional<String> assumed) {
 		}
 
 		private static boolean turningCode(double code) {
-			return code == 28 || code == 32 || code == 50 || code == 96 || code == 70 || code == 71 || code == 72 || code == 76 || code == 92 || code == 97 || code == 99;
+			return code == 28 || code == 32 || code == 50 || code == 96 || code == 70 || code == 71 || code == 72 || code == 76
+					|| code == 92 || code == 97 || code == 99;
 		}
 
 		private void weigh(double code, boolean speed, boolean contour, boolean axes, boolean increments, boolean feed, double tool) {

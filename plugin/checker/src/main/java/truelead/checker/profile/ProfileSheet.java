@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * The text of a machine profile as a sheet of all keys and codes: what it says itself, what it has from its base, and what in it cannot be used.
- * A change touches the line of its key alone, so that remarks and order stay as somebody wrote them. Immutable.
+ * The text of a machine profile as a sheet of all keys and codes: what it says itself, what it has from its base, and what in it cannot be
+ * used. A change touches the line of its key alone, so that remarks and order stay as somebody wrote them. Immutable.
  */
 public final class ProfileSheet {
 
@@ -38,8 +38,8 @@ public final class ProfileSheet {
 
 	/** The shipped profile that gives all that is not said here; the generic milling one where none of that name is shipped. */
 	public String base() {
-		return lineOf(ProfileKey.BASE.key()).map(at -> valueIn(lines.get(at)).toLowerCase(Locale.ROOT)).filter(MachineProfile.shipped()::contains)
-				.orElse(NO_BASE);
+		return lineOf(ProfileKey.BASE.key()).map(at -> valueIn(lines.get(at)).toLowerCase(Locale.ROOT))
+				.filter(MachineProfile.shipped()::contains).orElse(NO_BASE);
 	}
 
 	/** What cannot be used, line by line. */
@@ -55,7 +55,8 @@ public final class ProfileSheet {
 		List<ProfileEntry> entries = new ArrayList<>();
 		for (ProfileKey key : ProfileKey.values()) {
 			boolean ofBase = key != ProfileKey.NAME && key != ProfileKey.BASE;
-			entries.add(entry(key.key(), own, ofBase ? inherited.getOrDefault(key.key(), "") : "", key.purpose(), key.takes(), key.choices()));
+			entries.add(entry(key.key(), own, ofBase ? inherited.getOrDefault(key.key(), "") : "", key.purpose(), key.takes(),
+					key.choices()));
 		}
 		Map<String, String> codes = new TreeMap<>(ProfileSheet::byNumber);
 		inherited.keySet().stream().filter(ProfileReader::code).forEach(code -> codes.put(code, inherited.get(code)));
@@ -65,7 +66,8 @@ public final class ProfileSheet {
 		return entries;
 	}
 
-	private static ProfileEntry entry(String key, Map<String, String> own, String base, String purpose, String takes, List<String> choices) {
+	private static ProfileEntry entry(String key, Map<String, String> own, String base, String purpose, String takes,
+			List<String> choices) {
 		return new ProfileEntry(key, own.getOrDefault(key, base), own.containsKey(key), base, purpose, takes, choices);
 	}
 

@@ -24,12 +24,13 @@ public record BlockRef(ProgramFile file, int line, Optional<BlockRef> caller, bo
 
 	/** Whether both stand at the same place, and so do the blocks that called them. */
 	public boolean sameCall(BlockRef other) {
-		return sameBlock(other) && caller.isPresent() == other.caller.isPresent() && (caller.isEmpty() || caller.get().sameCall(other.caller.get()));
+		return sameBlock(other) && caller.isPresent() == other.caller.isPresent()
+				&& (caller.isEmpty() || caller.get().sameCall(other.caller.get()));
 	}
 
 	/**
-	 * Whether it stands above another one: both, or the blocks that led to them, in the program or subprogram where their ways part. A block stands above what it
-	 * calls. False where they are of different files.
+	 * Whether it stands above another one: both, or the blocks that led to them, in the program or subprogram where their ways part. A
+	 * block stands above what it calls. False where they are of different files.
 	 */
 	public boolean above(BlockRef other) {
 		return order(other) < 0;

@@ -10,7 +10,10 @@ public final class InOrder {
 	private InOrder() {
 	}
 
-	/** The row that one of many is in, by how many come before each row: the starts begin with 0 and never fall, rows and what is in them count from 0. */
+	/**
+	 * The row that one of many is in, by how many come before each row: the starts begin with 0 and never fall, rows and what is in them
+	 * count from 0.
+	 */
 	public static int row(int[] starts, int index) {
 		int found = Arrays.binarySearch(starts, index);
 		return found >= 0 ? found : -found - 2;

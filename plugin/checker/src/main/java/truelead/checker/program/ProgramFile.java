@@ -3,8 +3,8 @@ package truelead.checker.program;
 import truelead.grammar.ProgramText;
 
 /**
- * A program and the name of its file, without folders; the name stands in messages and in the ranges of findings. It stays the same file while its text is
- * edited: files are equal by their names.
+ * A program and the name of its file, without folders; the name stands in messages and in the ranges of findings. It stays the same file
+ * while its text is edited: files are equal by their names.
  */
 public record ProgramFile(String name, ProgramText text) {
 

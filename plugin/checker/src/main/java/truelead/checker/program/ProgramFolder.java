@@ -2,7 +2,9 @@ package truelead.checker.program;
 
 import java.util.Optional;
 
-/** Where called programs that are not in the file itself are looked for. Whoever calls the checker reads the files; the checker never does. */
+/**
+ * Where called programs that are not in the file itself are looked for. Whoever calls the checker reads the files; the checker never does.
+ */
 @FunctionalInterface
 public interface ProgramFolder {
 

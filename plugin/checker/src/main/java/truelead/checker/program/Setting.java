@@ -29,7 +29,10 @@ public record Setting(double value, Optional<WordRef> word, Reason why) {
 		return this != NONE;
 	}
 
-	/** Half a unit of the last decimal written, here or where a variable was given the number: how far the programmer may have rounded; 0 for what was worked out or a default. */
+	/**
+	 * Half a unit of the last decimal written, here or where a variable was given the number: how far the programmer may have rounded; 0
+	 * for what was worked out or a default.
+	 */
 	public double rounding() {
 		return word.isPresent() && word.get().asWritten() ? 0.5 * Math.pow(10, -word.get().decimals()) : 0;
 	}

@@ -14,8 +14,8 @@ import truelead.checker.thread.ThreadTable;
 import truelead.checker.turn.SinglePoint;
 
 /**
- * The thread that feed or helix and the drill make together, where it is not the one called out: M8X1 in the comment, F and the drill of M8x1.25. Then the
- * callout is wrong, or both others are.
+ * The thread that feed or helix and the drill make together, where it is not the one called out: M8X1 in the comment, F and the drill of
+ * M8x1.25. Then the callout is wrong, or both others are.
  *
  * @param made  the thread that they make
  * @param drill the drilled diameter, mm
@@ -45,14 +45,16 @@ public record AnotherThread(ThreadSpec made, double drill) {
 		}
 		ThreadTable table = ThreadTable.standard();
 		List<ThreadSpec> usual = called.system().taper() ? List.of() : table.threadsFor(advance, NEAR * advance, drill.get());
-		List<ThreadSpec> suiting = Stream.concat(usual.stream(), relatives(called.system()).flatMap(system -> table.threads(system).stream()).filter(other -> Math.abs(other.pitch() - advance) <= NEAR * advance))
+		List<ThreadSpec> suiting = Stream.concat(usual.stream(), relatives(called.system()).flatMap(system -> table.threads(system)
+				.stream()).filter(other -> Math.abs(other.pitch() - advance) <= NEAR * advance))
 				.filter(other -> other.system().taper() == called.system().taper() && suits(drill.get(), other, forming)).toList();
 		return suiting.stream().filter(other -> other.system() == called.system()).findFirst().or(() -> suiting.stream().findFirst())
 				.map(other -> new AnotherThread(other, drill.get()));
 	}
 
 	/**
-	 * The thread of the same lead that a milled path and the drill make; empty where the drill suits the thread called out, or the two do not agree on another.
+	 * The thread of the same lead that a milled path and the drill make; empty where the drill suits the thread called out, or the two do
+	 * not agree on another.
 	 *
 	 * @param cut   the major diameter that the path cuts, mm
 	 * @param drill the stated diameter of the hole, mm
@@ -61,11 +63,15 @@ public record AnotherThread(ThreadSpec made, double drill) {
 		if (drill.isEmpty() || called.system().taper() || suits(drill.get(), called)) {
 			return Optional.empty();
 		}
-		return ThreadTable.standard().threads(called.system()).stream().filter(other -> Math.abs(other.pitch() - called.pitch()) <= NEAR * called.pitch())
-				.filter(other -> other.cutBy(cut) && suits(drill.get(), other)).findFirst().map(other -> new AnotherThread(other, drill.get()));
+		return ThreadTable.standard().threads(called.system()).stream()
+				.filter(other -> Math.abs(other.pitch() - called.pitch()) <= NEAR * called.pitch())
+				.filter(other -> other.cutBy(cut) && suits(drill.get(), other)).findFirst()
+				.map(other -> new AnotherThread(other, drill.get()));
 	}
 
-	/** The thread that a lathe's lead and bore make; empty where the bore suits the thread called out, or the two do not agree on another. */
+	/**
+	 * The thread that a lathe's lead and bore make; empty where the bore suits the thread called out, or the two do not agree on another.
+	 */
 	public static Optional<AnotherThread> turned(SinglePoint turned) {
 		Optional<Double> bore = turned.bore().flatMap(hole -> hole.cut().diameter()).map(Fact::value);
 		return turned.thread().filter(Fact::stated).flatMap(thread -> of(turned.passes().get(0).lead(), bore, thread.value(), false));
@@ -73,12 +79,14 @@ public record AnotherThread(ThreadSpec made, double drill) {
 
 	/** The systems whose threads are taken for one another: coarse and fine Whitworth threads have names of their own. */
 	private static Stream<ThreadSystem> relatives(ThreadSystem system) {
-		return system == ThreadSystem.BSW || system == ThreadSystem.BSF ? Stream.of(system, system == ThreadSystem.BSW ? ThreadSystem.BSF : ThreadSystem.BSW) : Stream.of(system);
+		return system == ThreadSystem.BSW || system == ThreadSystem.BSF
+				? Stream.of(system, system == ThreadSystem.BSW ? ThreadSystem.BSF : ThreadSystem.BSW) : Stream.of(system);
 	}
 
 	/** Whether a drill, mm, is one for a thread that is cut, or formed. */
 	private static boolean suits(double drill, ThreadSpec thread, boolean forming) {
-		return forming ? FormHole.drill(thread).filter(usual -> Math.abs(usual.diameter() - drill) <= NEAR_CHART).isPresent() : suits(drill, thread);
+		return forming ? FormHole.drill(thread).filter(usual -> Math.abs(usual.diameter() - drill) <= NEAR_CHART).isPresent()
+				: suits(drill, thread);
 	}
 
 	/** Whether a drill, mm, is one for a thread. */
@@ -97,7 +105,8 @@ public record AnotherThread(ThreadSpec made, double drill) {
 	 * @param orElse what else may be mended, {@code , or T4}; empty where there is nothing
 	 */
 	public String said(String what, String orElse, Figures figures) {
-		return " and another drill, or mend the callout" + orElse + ": " + what + " and the drill of " + figures.fine(drill) + " make " + made.designation();
+		return " and another drill, or mend the callout" + orElse + ": " + what + " and the drill of " + figures.fine(drill) + " make "
+				+ made.designation();
 	}
 
 	/**
@@ -108,7 +117,8 @@ public record AnotherThread(ThreadSpec made, double drill) {
 	public void tell(Draft draft, String what, Fact<ThreadSpec> called, ProgramFile program) {
 		draft.from("what " + what + " and drill make", made.designation(), "pitch and drill of the tables");
 		String text = made.withHand(called.value().hand()).designation();
-		called.at().filter(at -> at.file().equals(program) && at.span().end() > at.span().start()).ifPresent(at -> draft.fix(new Fix("Change the callout to " + text, false,
-				"see the drawing: where the callout is right, lead and drill are both wrong", List.of(new Edit(at, text)))));
+		called.at().filter(at -> at.file().equals(program) && at.span().end() > at.span().start())
+				.ifPresent(at -> draft.fix(new Fix("Change the callout to " + text, false,
+						"see the drawing: where the callout is right, lead and drill are both wrong", List.of(new Edit(at, text)))));
 	}
 }

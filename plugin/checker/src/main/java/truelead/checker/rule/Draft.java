@@ -13,7 +13,9 @@ import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
 import truelead.checker.work.ThreadingOperation;
 
-/** A finding while a rule writes it: the message first, then where every number of it comes from, the other blocks that matter, the fixes. */
+/**
+ * A finding while a rule writes it: the message first, then where every number of it comes from, the other blocks that matter, the fixes.
+ */
 public final class Draft {
 
 	private static final String THREADING_BLOCK = "the threading block";
@@ -80,7 +82,8 @@ public final class Draft {
 
 	/** A number that the program says. */
 	public Draft programmed(String name, String value, Setting setting) {
-		String origin = setting.word().map(w -> "programmed: " + Figures.written(w)).orElse(setting.why().isEmpty() ? "programmed" : setting.why().words());
+		String origin = setting.word().map(w -> "programmed: " + Figures.written(w)).orElse(setting.why().isEmpty() ? "programmed"
+				: setting.why().words());
 		evidence.add(new Evidence(name, value, origin, setting.word().map(Location::of)));
 		return this;
 	}

@@ -11,8 +11,8 @@ import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
 /**
- * Drills that run in a tapping cycle: those that are called drills, and those that nobody calls anything, at places where nothing else drills and a tap that is called
- * one cuts its thread behind them. Their holes are made, whatever the cycle does to them.
+ * Drills that run in a tapping cycle: those that are called drills, and those that nobody calls anything, at places where nothing else
+ * drills and a tap that is called one cuts its thread behind them. Their holes are made, whatever the cycle does to them.
  */
 public final class DrillsThatTap {
 
@@ -34,7 +34,8 @@ public final class DrillsThatTap {
 		Map<Place, Tapping> named = bare.isEmpty() ? Map.of() : named(work);
 		for (Tapping tapping : named.isEmpty() ? List.<Tapping>of() : bare) {
 			Tapping tap = named.get(tapping.strokes().get(0).place());
-			if (tap != null && tapping.firstOrder() < tap.firstOrder() && tapping.strokes().stream().allMatch(stroke -> named.get(stroke.place()) == tap)) {
+			if (tap != null && tapping.firstOrder() < tap.firstOrder()
+					&& tapping.strokes().stream().allMatch(stroke -> named.get(stroke.place()) == tap)) {
 				behind.put(tapping.index(), tap);
 				drills(tapping);
 			}
@@ -61,14 +62,16 @@ public final class DrillsThatTap {
 	}
 
 	private static boolean unnamed(Tapping tapping) {
-		return tapping.method() == Tapping.Method.CYCLE && tapping.tool().facts().kind().isEmpty() && tapping.wanted().statedThread().isEmpty() && open(tapping);
+		return tapping.method() == Tapping.Method.CYCLE && tapping.tool().facts().kind().isEmpty()
+				&& tapping.wanted().statedThread().isEmpty() && open(tapping);
 	}
 
 	/** The places of taps that are called so and find no hole but a tool's that taps. */
 	private static Map<Place, Tapping> named(Work work) {
 		Map<Place, Tapping> named = new HashMap<>();
 		for (Tapping tapping : work.tappings()) {
-			if (tapping.method() == Tapping.Method.CYCLE && tapping.tool().facts().isTap() && tapping.wanted().statedThread().isPresent() && open(tapping)) {
+			if (tapping.method() == Tapping.Method.CYCLE && tapping.tool().facts().isTap() && tapping.wanted().statedThread().isPresent()
+					&& open(tapping)) {
 				tapping.strokes().forEach(stroke -> named.put(stroke.place(), tapping));
 			}
 		}
@@ -82,6 +85,7 @@ public final class DrillsThatTap {
 
 	private static boolean open(TapStroke stroke) {
 		Optional<Cut> deepest = stroke.hole().deepestBefore(stroke.order());
-		return stroke.place().known() && deepest.filter(cut -> stroke.direction() * (cut.tip() - stroke.start()) > CENTRE * stroke.direction() * (stroke.bottom() - stroke.start())).isEmpty();
+		return stroke.place().known() && deepest.filter(cut -> stroke.direction() * (cut.tip() - stroke.start())
+				> CENTRE * stroke.direction() * (stroke.bottom() - stroke.start())).isEmpty();
 	}
 }

@@ -60,7 +60,8 @@ public record Figures(LengthUnit unit) {
 
 	/** A plain number with exactly so many decimals. */
 	public static String fixed(double value, int decimals) {
-		return Double.isNaN(value) || Double.isInfinite(value) ? "?" : BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+		return Double.isNaN(value) || Double.isInfinite(value) ? "?"
+				: BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
 	}
 
 	/** A percentage of a ratio: 0.77 gives {@code 77 %}. */

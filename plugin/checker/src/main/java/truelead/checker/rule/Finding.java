@@ -32,7 +32,8 @@ public record Finding(String rule, Severity severity, String message, Location a
 	}
 
 	/** A finding that explains no other and is not accepted. */
-	public Finding(String rule, Severity severity, String message, Location at, List<Related> related, List<Fix> fixes, List<Evidence> evidence, int operation) {
+	public Finding(String rule, Severity severity, String message, Location at, List<Related> related, List<Fix> fixes,
+			List<Evidence> evidence, int operation) {
 		this(rule, severity, message, at, related, fixes, evidence, operation, Set.of(), Optional.empty());
 	}
 
@@ -58,10 +59,12 @@ public record Finding(String rule, Severity severity, String message, Location a
 
 	/** The same finding in another text of a file, in which it stands in the same line. */
 	public Finding in(ProgramFile text) {
-		return new Finding(rule, severity, message, at.in(text), related.stream().map(other -> new Related(other.at().in(text), other.what())).toList(),
+		return new Finding(rule, severity, message, at.in(text),
+				related.stream().map(other -> new Related(other.at().in(text), other.what())).toList(),
 				fixes.stream().map(fix -> new Fix(fix.title(), fix.safe(), fix.why(),
 						fix.edits().stream().map(edit -> new Edit(edit.at().in(text), edit.text())).toList())).toList(),
-				evidence.stream().map(number -> new Evidence(number.name(), number.value(), number.origin(), number.at().map(place -> place.in(text)))).toList(),
+				evidence.stream().map(number -> new Evidence(number.name(), number.value(), number.origin(),
+						number.at().map(place -> place.in(text)))).toList(),
 				operation, tells, accepted);
 	}
 }

@@ -26,7 +26,8 @@ public record Fix(String title, boolean safe, String why, List<Edit> edits) {
 		}
 		Fix first = distinct.values().iterator().next();
 		Fix doubtful = distinct.values().stream().filter(fix -> !fix.safe()).findFirst().orElse(first);
-		return Optional.of(new Fix(first.title() + more(distinct.size() - 1), doubtful.safe(), doubtful.why(), distinct.values().stream().flatMap(fix -> fix.edits().stream()).toList()));
+		return Optional.of(new Fix(first.title() + more(distinct.size() - 1), doubtful.safe(), doubtful.why(),
+				distinct.values().stream().flatMap(fix -> fix.edits().stream()).toList()));
 	}
 
 	/** The same in more places, a line each; where the title counts places, these too. */

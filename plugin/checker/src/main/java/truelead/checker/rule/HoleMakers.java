@@ -11,7 +11,9 @@ import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
-/** The drills and reamers that make the holes of threads: each once for every state of the machine that it goes in with, at a typical hole. */
+/**
+ * The drills and reamers that make the holes of threads: each once for every state of the machine that it goes in with, at a typical hole.
+ */
 public final class HoleMakers {
 
 	/**

@@ -11,7 +11,10 @@ public final class LevelFix {
 	private LevelFix() {
 	}
 
-	/** Moves the bottom of a cycle to another level in mm; empty where its word is computed, is an X word, which may be a diameter, or a scale is in force. */
+	/**
+	 * Moves the bottom of a cycle to another level in mm; empty where its word is computed, is an X word, which may be a diameter, or a
+	 * scale is in force.
+	 */
 	public static Optional<Fix> depth(Step.Stroke stroke, double level, boolean safe, String why) {
 		return move(stroke, "XYZ".charAt(stroke.modal().plane().axis()), level - stroke.bottom(), safe, why);
 	}
@@ -28,7 +31,8 @@ public final class LevelFix {
 
 	private static Optional<Fix> move(Step.Stroke stroke, char address, double by, boolean safe, String why) {
 		Optional<Setting> setting = stroke.cycle().word(address);
-		if (stroke.modal().plane().axis() == 0 || setting.isEmpty() || !setting.get().known() || stroke.modal().scaled() || Double.isNaN(by)) {
+		if (stroke.modal().plane().axis() == 0 || setting.isEmpty() || !setting.get().known() || stroke.modal().scaled()
+				|| Double.isNaN(by)) {
 			return Optional.empty();
 		}
 		double unit = stroke.modal().unit().mm();

@@ -4,7 +4,10 @@ import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.work.Work;
 
-/** One kind of fault. Its page, {@code pages/<name>.md} beside the class in the resources, holds summary, default severity, samples and source. */
+/**
+ * One kind of fault. Its page, {@code pages/<name>.md} beside the class in the resources, holds summary, default severity, samples and
+ * source.
+ */
 public interface Rule {
 
 	/** The name in messages, reports, notes and settings; says what is wrong: {@code feed-off-pitch}. */
@@ -23,12 +26,18 @@ public interface Rule {
 	/** Looks through the work and hands out what it finds. */
 	void check(Work work, Consumer<Finding> found);
 
-	/** Whether it judges the words of a cycle's block alone, whatever hole they are said at: what it finds in one block is true of all that say the same. */
+	/**
+	 * Whether it judges the words of a cycle's block alone, whatever hole they are said at: what it finds in one block is true of all that
+	 * say the same.
+	 */
 	default boolean isOfWords() {
 		return false;
 	}
 
-	/** Whether each of its findings that are about no operation is about one stay of a tool, and depends on that stay and on what {@link Work#ofTools} may be made of. */
+	/**
+	 * Whether each of its findings that are about no operation is about one stay of a tool, and depends on that stay and on what
+	 * {@link Work#ofTools} may be made of.
+	 */
 	default boolean isOfAStay() {
 		return false;
 	}

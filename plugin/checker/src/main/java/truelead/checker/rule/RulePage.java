@@ -25,7 +25,8 @@ import java.util.stream.Collectors;
  * @param sections   Markdown under each heading, without the heading
  * @param markdown   the whole page as it stands in the file
  */
-public record RulePage(String name, String group, List<Severity> severities, String summary, Map<Heading, String> sections, String markdown) {
+public record RulePage(String name, String group, List<Severity> severities, String summary, Map<Heading, String> sections,
+		String markdown) {
 
 	/** The headings of every page, in the one order that all pages keep. */
 	public enum Heading {
@@ -126,7 +127,8 @@ public record RulePage(String name, String group, List<Severity> severities, Str
 	}
 
 	private static String front(String name, List<String> front, String key) {
-		return front.stream().filter(line -> line.startsWith(key)).map(line -> line.substring(key.length()).strip()).filter(v -> !v.isEmpty())
-				.findFirst().orElseThrow(() -> new IllegalArgumentException("page " + name + " lacks its line '" + key.strip() + "'"));
+		return front.stream().filter(line -> line.startsWith(key)).map(line -> line.substring(key.length()).strip())
+				.filter(v -> !v.isEmpty()).findFirst().orElseThrow(() -> new IllegalArgumentException("page " + name + " lacks its line '"
+						+ key.strip() + "'"));
 	}
 }

@@ -2,7 +2,8 @@ package truelead.checker.rule;
 
 /**
  * What went wrong in a program, where it makes other numbers look wrong too. A finding tells of the slip it is sure of ({@link Rule#tells},
- * {@link Draft#tells}), and a rule keeps silent where a slip already explains what it would say ({@link Rule#silentWhere}): one cause, one finding.
+ * {@link Draft#tells}), and a rule keeps silent where a slip already explains what it would say ({@link Rule#silentWhere}): one cause, one
+ * finding.
  */
 public enum Slip {
 
@@ -70,7 +71,9 @@ public enum Slip {
 	HOLE_MISSED(Reach.OPERATION),
 	/** Steps from place to place add up wrong: off by little at first, and round a circle they come back. */
 	STEPS_ADD_UP(Reach.BLOCK),
-	/** A thread is beside its hole: the place was meant for the hole that is left over, and a circle about it is met and left at an angle. */
+	/**
+	 * A thread is beside its hole: the place was meant for the hole that is left over, and a circle about it is met and left at an angle.
+	 */
 	BESIDE_HOLE(Reach.OPERATION),
 	/** A hole is left over, which makes up the count. */
 	HOLE_LEFT_OVER(Reach.OPERATION),
@@ -99,7 +102,10 @@ public enum Slip {
 	HELIX_LEAD(Reach.OPERATION),
 	/** A helix is uneven and has no one lead to judge. */
 	NO_ONE_LEAD(Reach.OPERATION),
-	/** One level is far off, as with its decimals lost: it takes the cutter where it does not belong, makes the helix long and turns it round. */
+	/**
+	 * One level is far off, as with its decimals lost: it takes the cutter where it does not belong, makes the helix long and turns it
+	 * round.
+	 */
 	LEVEL_FAR_OFF(Reach.OPERATION),
 	/** The bore for a thread ends in the middle of it: what is narrower below is its pilot hole, and no drill for the thread. */
 	BORE_SHALLOW(Reach.OPERATION),

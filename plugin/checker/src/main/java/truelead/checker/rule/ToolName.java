@@ -13,7 +13,8 @@ public final class ToolName {
 
 	/** {@code form tap}, {@code spot drill}; {@code tool} where nobody says. */
 	public static String of(ToolFacts facts) {
-		return facts.kind().map(Fact::value).map(kind -> kind == ToolKind.CUTTING_TAP || kind == ToolKind.TAP ? "tap" : kind.words()).orElse("tool");
+		return facts.kind().map(Fact::value).map(kind -> kind == ToolKind.CUTTING_TAP || kind == ToolKind.TAP ? "tap" : kind.words())
+				.orElse("tool");
 	}
 
 	/** Whether a tap forms its thread as against cutting it. */

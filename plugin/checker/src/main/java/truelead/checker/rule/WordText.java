@@ -33,7 +33,9 @@ public final class WordText {
 		return Figures.tight(rewrite(word, value, maxDecimals));
 	}
 
-	/** A number, in the program's own unit, of a word that is not there yet: no point where it is a whole number and {@code point} is false. */
+	/**
+	 * A number, in the program's own unit, of a word that is not there yet: no point where it is a whole number and {@code point} is false.
+	 */
 	public static String fresh(double value, int maxDecimals, boolean point) {
 		String text = Figures.number(value, maxDecimals);
 		return point && !text.contains(".") ? text + "." : text;
@@ -42,7 +44,8 @@ public final class WordText {
 	private static String number(String old, double value, int decimals, int maxDecimals) {
 		BigDecimal exact = BigDecimal.valueOf(value).setScale(Math.max(decimals, maxDecimals), RoundingMode.HALF_UP);
 		BigDecimal shortest = exact.stripTrailingZeros();
-		BigDecimal shown = shortest.scale() < decimals ? shortest.setScale(decimals) : shortest.scale() < 0 ? shortest.setScale(0) : shortest;
+		BigDecimal shown = shortest.scale() < decimals ? shortest.setScale(decimals) : shortest.scale() < 0
+				? shortest.setScale(0) : shortest;
 		String text = shown.toPlainString();
 		boolean point = old.indexOf('.') >= 0;
 		if (point && text.indexOf('.') < 0) {

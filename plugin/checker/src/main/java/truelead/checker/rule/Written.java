@@ -3,7 +3,10 @@ package truelead.checker.rule;
 /** What the decimals that a programmer wrote leave open. */
 public final class Written {
 
-	/** Half of the third decimal of an inch, mm. Who writes fewer decimals than that means the value: X30 is 30 (common practice, no source). */
+	/**
+	 * Half of the third decimal of an inch, mm. Who writes fewer decimals than that means the value: X30 is 30 (common practice, no
+	 * source).
+	 */
 	private static final double COARSEST = 0.0127;
 
 	private Written() {

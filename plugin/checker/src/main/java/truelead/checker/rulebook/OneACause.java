@@ -18,8 +18,8 @@ import truelead.checker.rule.Severity;
 import truelead.checker.work.Work;
 
 /**
- * Folds what one rule says in the same words of one tool at hole after hole that is written out (a wrong helix put out sixty times by the same
- * system) into the first; the other blocks stay as related places, and a fix mends them all.
+ * Folds what one rule says in the same words of one tool at hole after hole that is written out (a wrong helix put out sixty times by the
+ * same system) into the first; the other blocks stay as related places, and a fix mends them all.
  */
 final class OneACause {
 
@@ -62,19 +62,24 @@ final class OneACause {
 		return mendedTogether(folded);
 	}
 
-	/** The places in common of which a finding may be told together with those of other tools: what its first change mends elsewhere, or what it is about. */
+	/**
+	 * The places in common of which a finding may be told together with those of other tools: what its first change mends elsewhere, or
+	 * what it is about.
+	 */
 	static Stream<Location> common(Finding finding) {
-		return mendsElsewhere(finding) ? finding.fixes().get(0).edits().stream().map(Edit::at) : OF_ONE_PLACE.contains(finding.rule()) ? about(finding).stream() : Stream.empty();
+		return mendsElsewhere(finding) ? finding.fixes().get(0).edits().stream().map(Edit::at) : OF_ONE_PLACE.contains(finding.rule())
+				? about(finding).stream() : Stream.empty();
 	}
 
 	private static boolean mendsElsewhere(Finding finding) {
 		return finding.operation() >= 0 && !finding.fixes().isEmpty()
-				&& finding.fixes().get(0).edits().stream().noneMatch(edit -> edit.at().file().equals(finding.at().file()) && edit.at().line() == finding.at().line());
+				&& finding.fixes().get(0).edits().stream().noneMatch(edit -> edit.at().file().equals(finding.at().file())
+						&& edit.at().line() == finding.at().line());
 	}
 
 	/**
-	 * What one rule says of several tools, and one change of a block that is theirs in common mends: a drill that is too shallow for two taps; or in the same words of
-	 * the same drill, one that is too small for both, or of the same word for the feed mode.
+	 * What one rule says of several tools, and one change of a block that is theirs in common mends: a drill that is too shallow for two
+	 * taps; or in the same words of the same drill, one that is too small for both, or of the same word for the feed mode.
 	 */
 	private static List<Finding> mendedTogether(List<Finding> found) {
 		Map<Object, List<Finding>> changes = new LinkedHashMap<>();
@@ -88,7 +93,8 @@ final class OneACause {
 
 	/** The place that a finding is about: where the size of the drill is said, else what drills, or the word for the feed mode. */
 	private static Optional<Location> about(Finding finding) {
-		Optional<Location> size = finding.evidence().stream().filter(number -> number.name().equals("drill")).map(Evidence::at).flatMap(Optional::stream).findFirst();
+		Optional<Location> size = finding.evidence().stream().filter(number -> number.name().equals("drill")).map(Evidence::at)
+				.flatMap(Optional::stream).findFirst();
 		return size.or(() -> finding.related().stream().filter(related -> NAMED.contains(related.what())).map(Related::at).findFirst());
 	}
 
@@ -101,7 +107,8 @@ final class OneACause {
 		Set<Related> related = new LinkedHashSet<>(first.related());
 		same.stream().skip(1).limit(MOST_PLACES).forEach(finding -> related.add(new Related(finding.at(), AGAIN)));
 		int more = same.size() - 1;
-		return first.forAll(first.message() + "; the same at " + more + (more == 1 ? " more block" : " more blocks") + of, related, fixes(same));
+		return first.forAll(first.message() + "; the same at " + more + (more == 1 ? " more block" : " more blocks") + of,
+				related, fixes(same));
 	}
 
 	/** The first, second, ... fix of all of them as one; none where not all have as many. */

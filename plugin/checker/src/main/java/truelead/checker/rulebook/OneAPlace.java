@@ -11,8 +11,8 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.Related;
 
 /**
- * Folds what one rule says of one place again and again (a subprogram called for four patterns, a loop of thirty holes) into its worst case;
- * the blocks of the other cases stay as related places.
+ * Folds what one rule says of one place again and again (a subprogram called for four patterns, a loop of thirty holes) into its worst
+ * case; the blocks of the other cases stay as related places.
  */
 final class OneAPlace {
 

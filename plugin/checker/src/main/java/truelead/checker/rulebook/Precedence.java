@@ -15,12 +15,13 @@ import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 
 /**
- * One cause, one finding: what a rule finds where another one, no less severe, tells of a slip that explains it is left out. Which slips these are
- * is said by the rule itself ({@link Rule#silentWhere}). Only rules that are not off take part.
+ * One cause, one finding: what a rule finds where another one, no less severe, tells of a slip that explains it is left out. Which slips
+ * these are is said by the rule itself ({@link Rule#silentWhere}). Only rules that are not off take part.
  */
 final class Precedence {
 
-	private static final Map<String, Set<Slip>> SILENT_WHERE = Rules.ALL.stream().collect(Collectors.toUnmodifiableMap(Rule::name, Rule::silentWhere));
+	private static final Map<String, Set<Slip>> SILENT_WHERE = Rules.ALL.stream()
+			.collect(Collectors.toUnmodifiableMap(Rule::name, Rule::silentWhere));
 
 	/** As many findings are compared with each other. */
 	private static final int FEW = 100;
@@ -33,8 +34,8 @@ final class Precedence {
 	}
 
 	/**
-	 * The findings without those that another one speaks for; in the order given. Of some that would speak for each other alone the one that
-	 * explains most of them stays.
+	 * The findings without those that another one speaks for; in the order given. Of some that would speak for each other alone the one
+	 * that explains most of them stays.
 	 */
 	static List<Finding> apply(List<Finding> findings) {
 		Map<Told, Severity> told = new HashMap<>();

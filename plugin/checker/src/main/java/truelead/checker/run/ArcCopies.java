@@ -23,7 +23,10 @@ public final class ArcCopies {
 		this.first = List.copyOf(first);
 	}
 
-	/** The runs in motions that come again; empty where these have none, or make anything else than arcs, or where one goes on in the next copy. */
+	/**
+	 * The runs in motions that come again; empty where these have none, or make anything else than arcs, or where one goes on in the next
+	 * copy.
+	 */
 	public static Optional<ArcCopies> of(Copies copies, ToolLog tool, int order) {
 		List<ArcRun> runs = new ArrayList<>();
 		List<AxisRun> plunges = new ArrayList<>();
@@ -93,8 +96,9 @@ public final class ArcCopies {
 
 	/** Whether other copies are the same, but for the tool. */
 	public boolean same(ArcCopies other) {
-		boolean same = order == other.order && count() == other.count() && stepsEach() == other.stepsEach() && first.size() == other.first.size()
-				&& copies.x(0) == other.copies.x(0) && copies.y(0) == other.copies.y(0) && copies.line(0) == other.copies.line(0);
+		boolean same = order == other.order && count() == other.count() && stepsEach() == other.stepsEach()
+				&& first.size() == other.first.size() && copies.x(0) == other.copies.x(0) && copies.y(0) == other.copies.y(0)
+				&& copies.line(0) == other.copies.line(0);
 		for (int run = 0; same && run < first.size(); run++) {
 			same = first.get(run).same(other.first.get(run));
 		}

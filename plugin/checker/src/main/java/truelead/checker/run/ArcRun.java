@@ -21,7 +21,10 @@ public record ArcRun(int order, int last, ToolLog tool, List<Step> before, List<
 	public static final int MOST_AROUND = 8;
 
 	private static final double HALF = Math.toRadians(25);
-	/** Radii of chords and of an arc behind them are one up to so many halves of the last decimal: centre and corner are rounded each along two axes. */
+	/**
+	 * Radii of chords and of an arc behind them are one up to so many halves of the last decimal: centre and corner are rounded each along
+	 * two axes.
+	 */
 	private static final double ROUNDED = 2 * Math.sqrt(2);
 
 	public ArcRun {
@@ -74,8 +77,8 @@ public record ArcRun(int order, int last, ToolLog tool, List<Step> before, List<
 	}
 
 	/**
-	 * The centre in the plane: the mean of the arcs' centres, weighted by sweep. Of an arc of about half a turn written with R the middle of the
-	 * chord is taken: R a hair larger than half the chord moves the arc's own centre far to the side, but not the hole.
+	 * The centre in the plane: the mean of the arcs' centres, weighted by sweep. Of an arc of about half a turn written with R the middle
+	 * of the chord is taken: R a hair larger than half the chord moves the arc's own centre far to the side, but not the hole.
 	 */
 	public Point centre() {
 		double x = 0;
@@ -135,11 +138,15 @@ public record ArcRun(int order, int last, ToolLog tool, List<Step> before, List<
 		return arcs.get(0).inChords();
 	}
 
-	/** Whether it goes round once and more on one radius, as far as it is written, as a bore does and what is finished along a curved surface does not. */
+	/**
+	 * Whether it goes round once and more on one radius, as far as it is written, as a bore does and what is finished along a curved
+	 * surface does not.
+	 */
 	public boolean bores() {
 		double radius = arcs.get(0).startRadius();
 		double rounded = ROUNDED * resolution();
-		return sweep() > ArcRuns.CIRCLE && arcs.stream().allMatch(arc -> Math.abs(arc.startRadius() - radius) <= rounded && Math.abs(arc.endRadius() - radius) <= rounded);
+		return sweep() > ArcRuns.CIRCLE && arcs.stream().allMatch(arc -> Math.abs(arc.startRadius() - radius) <= rounded
+				&& Math.abs(arc.endRadius() - radius) <= rounded);
 	}
 
 	/** Half of the coarsest last decimal written in its blocks, mm. */

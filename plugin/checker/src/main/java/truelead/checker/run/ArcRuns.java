@@ -16,8 +16,8 @@ import truelead.checker.tool.ToolLog;
  * more and flat circles of 0.95 turns and more; all other arcs cost nothing.
  *
  * Two arcs are of one run where centres are within 12 % of the radius and radii within 3 %: half arcs written with an R a hair larger than
- * half the chord have centres that far apart (R 6.01 over a chord of 12: 0.35 mm), while a lead-in arc has another centre and radius. Helical
- * arcs of one R, or of one that grows with a taper, are of one run though an end written wrong moves their centres further.
+ * half the chord have centres that far apart (R 6.01 over a chord of 12: 0.35 mm), while a lead-in arc has another centre and radius.
+ * Helical arcs of one R, or of one that grows with a taper, are of one run though an end written wrong moves their centres further.
  */
 public final class ArcRuns {
 
@@ -26,10 +26,15 @@ public final class ArcRuns {
 	private static final double RADII = 0.03;
 	private static final double SAME = 1e-6;
 	private static final double STRAYED = 0.6;
-	/** Part of its rise that the R of an arc may be more or less than that before: twice what a taper pipe thread grows, since R is rounded. */
+	/**
+	 * Part of its rise that the R of an arc may be more or less than that before: twice what a taper pipe thread grows, since R is rounded.
+	 */
 	private static final double GROWS = ThreadSpec.PIPE_TAPER;
 	private static final double HELIX = 0.4 * 2 * Math.PI;
-	/** An arc, or several about one centre, that go round at least so far are a circle, radians: the rest is what rounding leaves of the whole. */
+	/**
+	 * An arc, or several about one centre, that go round at least so far are a circle, radians: the rest is what rounding leaves of the
+	 * whole.
+	 */
 	public static final double CIRCLE = 0.95 * 2 * Math.PI;
 
 	private final Consumer<ArcRun> found;
@@ -142,7 +147,10 @@ public final class ArcRuns {
 		lost = false;
 	}
 
-	/** What follows is not known: arcs of less than a turn just before it are the beginning of something, those just behind it the end, and no run by themselves. */
+	/**
+	 * What follows is not known: arcs of less than a turn just before it are the beginning of something, those just behind it the end, and
+	 * no run by themselves.
+	 */
 	public void lost() {
 		release();
 		forget();
@@ -240,9 +248,11 @@ public final class ArcRuns {
 			return false;
 		}
 		double radius = one.endRadius();
-		if (one.byRadius() && next.byRadius() && one.rise() != 0 && next.rise() != 0 && Math.abs(next.startRadius() - radius) < SAME + GROWS * Math.abs(next.rise())) {
+		if (one.byRadius() && next.byRadius() && one.rise() != 0 && next.rise() != 0 && Math.abs(next.startRadius() - radius) < SAME
+				+ GROWS * Math.abs(next.rise())) {
 			return one.centre().distanceInPlane(next.centre(), plane) <= STRAYED * radius;
 		}
-		return Math.abs(next.startRadius() - radius) <= RADII * radius && one.centre().distanceInPlane(next.centre(), plane) <= CENTRES * radius;
+		return Math.abs(next.startRadius() - radius) <= RADII * radius
+				&& one.centre().distanceInPlane(next.centre(), plane) <= CENTRES * radius;
 	}
 }

@@ -156,7 +156,8 @@ public final class AxisRuns {
 		}
 		boolean returns = in instanceof Step.Synchronised synchronised && synchronised.returns();
 		if (returns || out.isPresent() && (cameBack() || pulledOut())) {
-			found.accept(new AxisRun(inOrder, tool, Places.of(tool.part(), modal, Places.across(axis), AxisRun.to(in)), in, out, top, steps));
+			found.accept(new AxisRun(inOrder, tool, Places.of(tool.part(), modal, Places.across(axis), AxisRun.to(in)), in,
+					out, top, steps));
 		}
 		steps.clear();
 	}

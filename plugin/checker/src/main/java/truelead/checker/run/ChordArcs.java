@@ -10,8 +10,8 @@ import truelead.checker.machine.Step;
 import truelead.checker.program.Plane;
 
 /**
- * Makes arcs of chords that go round circles: of as many chords as climb evenly, one turn at most. A corner beside the circle of those before and behind
- * stays in, as two arcs that do not close.
+ * Makes arcs of chords that go round circles: of as many chords as climb evenly, one turn at most. A corner beside the circle of those
+ * before and behind stays in, as two arcs that do not close.
  */
 final class ChordArcs {
 
@@ -93,7 +93,8 @@ final class ChordArcs {
 			IntPredicate right = corner -> !wrong[corner - from];
 			Circle even = Circle.through(corners, from, to, right, false);
 			circle = even == null ? circle : even;
-			Circle cone = corners[2][from] == corners[2][to] || !(turned(circle, from, to) > TELLS) ? null : Circle.through(corners, from, to, right, true);
+			Circle cone = corners[2][from] == corners[2][to] || !(turned(circle, from, to) > TELLS) ? null
+					: Circle.through(corners, from, to, right, true);
 			circle = cone == null ? circle : cone;
 		}
 		int last = stretches.size() > 1 ? goesOn(circle, from, to, limit, stretches.get(0).sense()) : to;
@@ -106,13 +107,17 @@ final class ChordArcs {
 		return last;
 	}
 
-	/** The last corner up to which a cone goes on behind its stretches: chords too few for one of their own, which turn and climb as it does. */
+	/**
+	 * The last corner up to which a cone goes on behind its stretches: chords too few for one of their own, which turn and climb as it
+	 * does.
+	 */
 	private int goesOn(Circle circle, int from, int to, int limit, int sense) {
 		double slope = (corners[2][to] - corners[2][from]) / turned(circle, from, to);
 		int last = to;
 		while (last < limit && last - to < ChordPath.LEAST) {
 			double turned = sense * path.angle(circle, last);
-			boolean on = turned > 0 && turned <= ChordPath.MOST_ANGLE && circle.beside(corners[0][last + 1], corners[1][last + 1]) <= ONE * circle.radius();
+			boolean on = turned > 0 && turned <= ChordPath.MOST_ANGLE
+					&& circle.beside(corners[0][last + 1], corners[1][last + 1]) <= ONE * circle.radius();
 			if (!on || Math.abs(corners[2][last + 1] - corners[2][last] - slope * turned) > path.level()) {
 				return last;
 			}
@@ -154,8 +159,9 @@ final class ChordArcs {
 
 	/** Whether two states are the same for what a cutter does: each chord may say its feed again. */
 	private static boolean alike(Modal one, Modal other) {
-		return one == other || one.unit() == other.unit() && one.absolute() == other.absolute() && one.feedMode() == other.feedMode() && one.spindle() == other.spindle()
-				&& one.compensation() == other.compensation() && Double.compare(one.feed().value(), other.feed().value()) == 0 && Double.compare(one.speed().value(), other.speed().value()) == 0;
+		return one == other || one.unit() == other.unit() && one.absolute() == other.absolute() && one.feedMode() == other.feedMode()
+				&& one.spindle() == other.spindle() && one.compensation() == other.compensation() && Double.compare(one.feed().value(),
+						other.feed().value()) == 0 && Double.compare(one.speed().value(), other.speed().value()) == 0;
 	}
 
 	private void arc(Circle circle, int from, int to, int sense) {
@@ -163,8 +169,8 @@ final class ChordArcs {
 		Plane plane = first.modal().plane();
 		Point end = chords.get(to - 1).move().to();
 		Point centre = first.from().with(plane.first(), circle.u()).with(plane.second(), circle.v());
-		Step.Arc arc = new Step.Arc(first.block(), first.modal(), first.from(), end, centre, sense * turned(circle, from, to), radius(circle, from), radius(circle, to),
-				corners[2][to] - corners[2][from], false, path.resolution(), true);
+		Step.Arc arc = new Step.Arc(first.block(), first.modal(), first.from(), end, centre, sense * turned(circle, from, to),
+				radius(circle, from), radius(circle, to), corners[2][to] - corners[2][from], false, path.resolution(), true);
 		parts.add(new Part(arc, chords.get(from).number(), chords.get(to - 1).number()));
 	}
 

@@ -6,8 +6,8 @@ import truelead.checker.machine.Step;
 import truelead.checker.program.Plane;
 
 /**
- * Tells which of some straight moves in a row go round circles in short chords. Their corners lie on a circle by as much as they are rounded, and each
- * goes on the same way round; what leads in or out on another circle is another stretch. Millimetres and radians.
+ * Tells which of some straight moves in a row go round circles in short chords. Their corners lie on a circle by as much as they are
+ * rounded, and each goes on the same way round; what leads in or out on another circle is another stretch. Millimetres and radians.
  */
 final class ChordPath {
 
@@ -161,7 +161,8 @@ final class ChordPath {
 	private void part() {
 		for (int i = 0; i < stretches.size(); i++) {
 			Stretch here = stretches.get(i);
-			int least = i == 0 ? 0 : stretches.get(i - 1).to() == here.from() ? stretches.get(i - 1).from() + LEAST - 1 : stretches.get(i - 1).to();
+			int least = i == 0 ? 0 : stretches.get(i - 1).to() == here.from() ? stretches.get(i - 1).from() + LEAST - 1
+					: stretches.get(i - 1).to();
 			boolean longer = i == 0 || stretches.get(i - 1).to() < here.from() || turned(here) > turned(stretches.get(i - 1));
 			int from = here.from();
 			while (longer && from > least && belongs(here, from - 1, from - 1)) {
@@ -174,7 +175,8 @@ final class ChordPath {
 			if (i + 1 < stretches.size() && stretches.get(i + 1).to() > here.to() && stretches.get(i + 1).from() == here.to()) {
 				Stretch next = stretches.get(i + 1);
 				int to = here.to();
-				while (to > here.from() + LEAST && !climbs(here, to - 1) && next.circle().beside(corners[0][to - 1], corners[1][to - 1]) <= round) {
+				while (to > here.from() + LEAST && !climbs(here, to - 1)
+						&& next.circle().beside(corners[0][to - 1], corners[1][to - 1]) <= round) {
 					to--;
 				}
 				here = here.between(here.from(), to);
@@ -192,7 +194,8 @@ final class ChordPath {
 	private boolean belongs(Stretch stretch, int corner, int chord) {
 		double turned = stretch.sense() * angle(stretch.circle(), chord);
 		double first = stretch.sense() * angle(stretch.circle(), stretch.from());
-		return stretch.circle().beside(corners[0][corner], corners[1][corner]) <= round && turned > 0 && turned <= LONGER * first && climbs(stretch, chord);
+		return stretch.circle().beside(corners[0][corner], corners[1][corner]) <= round && turned > 0 && turned <= LONGER * first
+				&& climbs(stretch, chord);
 	}
 
 	/** Whether a chord climbs as its stretch does, the ends of which are left out. */

@@ -8,8 +8,8 @@ import truelead.checker.machine.Step;
 import truelead.checker.program.Plane;
 
 /**
- * Holds straight feeds back for as long as they turn one way by little, as a helix does that is written in short chords; whoever takes them out gets
- * those that lie on circles as arcs.
+ * Holds straight feeds back for as long as they turn one way by little, as a helix does that is written in short chords; whoever takes them
+ * out gets those that lie on circles as arcs.
  */
 final class Chords {
 
@@ -99,8 +99,9 @@ final class Chords {
 	private static boolean goesOn(Step.Move before, Step.Move move) {
 		Modal one = before.modal();
 		Modal next = move.modal();
-		return same(before.to(), move.from()) && (one == next || one.plane() == next.plane() && one.frame() == next.frame() && one.workOffset() == next.workOffset()
-				&& one.compensation() == next.compensation() && one.rotary().equals(next.rotary()));
+		return same(before.to(), move.from()) && (one == next || one.plane() == next.plane() && one.frame() == next.frame()
+				&& one.workOffset() == next.workOffset() && one.compensation() == next.compensation()
+				&& one.rotary().equals(next.rotary()));
 	}
 
 	private static boolean same(Point one, Point other) {
@@ -118,7 +119,8 @@ final class Chords {
 		double rounding = 3 * Math.max(Decimals.open(move.modal().unit(), move.resolution()), FINEST);
 		double shorter = Math.min(u * u + v * v, du * du + dv * dv);
 		boolean hidden = rounding * rounding >= HIDDEN * HIDDEN * shorter;
-		boolean on = hidden ? sense == 0 || sense * across * Math.sqrt(shorter) > -rounding * along : Math.abs(across) >= STRAIGHT * along && sense * across >= 0;
+		boolean on = hidden ? sense == 0 || sense * across * Math.sqrt(shorter) > -rounding * along : Math.abs(across) >= STRAIGHT * along
+				&& sense * across >= 0;
 		if (on && along > 0 && Math.abs(across) <= MOST_TURN * along) {
 			turning++;
 			spoilt = 0;

@@ -15,8 +15,8 @@ record Circle(double u, double v, double radius) {
 	private static final double FLAT = 1e-13;
 
 	/**
-	 * The circle that fits points best: of u² + v² = 2 a u + 2 b v + c, and where it may be a cone's + d w, the sum of squared differences is least
-	 * (method of least squares); null where they lie on a line.
+	 * The circle that fits points best: of u² + v² = 2 a u + 2 b v + c, and where it may be a cone's + d w, the sum of squared differences
+	 * is least (method of least squares); null where they lie on a line.
 	 *
 	 * @param points along the plane's first axis, along its second, and along the axis across it
 	 * @param use    which of them count

@@ -5,7 +5,10 @@ import truelead.checker.program.LengthUnit;
 /** What the decimals of a block leave open of a length. */
 public final class Decimals {
 
-	/** Half of the second decimal in mm and of the third in inch, mm: who writes fewer means the value exactly, as in {@code X5.} (common practice, no source). */
+	/**
+	 * Half of the second decimal in mm and of the third in inch, mm: who writes fewer means the value exactly, as in {@code X5.} (common
+	 * practice, no source).
+	 */
 	private static final double COARSEST = 0.005;
 	private static final double COARSEST_INCH = 0.0005 * LengthUnit.INCH.mm();
 

@@ -41,14 +41,18 @@ public final class Drawings {
 	private static Optional<Drawing> turned(TurnedSheet sheet, Ink ink) {
 		// away from the chuck is to the right
 		double right = sheet.cut().grows() ? -1 : 1;
-		double depth = sheet.thread().map(Fact::value).map(spec -> spec.system().profileOverPitch() * spec.pitch()).orElse(BoltRoot.USUAL / 2 * sheet.advance());
+		double depth = sheet.thread().map(Fact::value).map(spec -> spec.system().profileOverPitch() * spec.pitch())
+				.orElse(BoltRoot.USUAL / 2 * sheet.advance());
 		double root = sheet.diameter() / 2;
 		double slope = sheet.thread().map(Fact::value).map(ThreadSpec::taperOnDiameter).orElse(0.0) / (sheet.outside() ? -2 : 2);
 		double crest = slope == 0 && sheet.crests() > 0 ? sheet.crests() / 2 : sheet.outside() ? root + depth : root - depth;
-		boolean known = root > 0 && crest > 0 && sheet.from() != sheet.to() && Double.isFinite(sheet.from() + sheet.to() + crest) && sheet.advance() > 0;
+		boolean known = root > 0 && crest > 0 && sheet.from() != sheet.to() && Double.isFinite(sheet.from() + sheet.to() + crest)
+				&& sheet.advance() > 0;
 		boolean shoulder = sheet.cut().shaft().map(SinglePoint.Shaft::wider).orElse(sheet.cut().inside());
-		return known ? Optional.of(new TurnedSection(sheet.cut().inside(), crest, root, slope, sheet.thread().map(fact -> fact.value().pitch()).orElse(sheet.advance()), right * sheet.from(), right * sheet.to(),
-				right * sheet.prepared(), shoulder, sheet.firstDiameter() / 2, sheet.unit(), level -> SheetFigures.level(right * level, new Figures(sheet.unit()))).draw(ink)) : Optional.empty();
+		return known ? Optional.of(new TurnedSection(sheet.cut().inside(), crest, root, slope,
+				sheet.thread().map(fact -> fact.value().pitch()).orElse(sheet.advance()), right * sheet.from(), right * sheet.to(),
+				right * sheet.prepared(), shoulder, sheet.firstDiameter() / 2, sheet.unit(), level -> SheetFigures.level(right * level,
+						new Figures(sheet.unit()))).draw(ink)) : Optional.empty();
 	}
 
 	/** The drawing of one hole of an operation: in section, or the mill in it. */
@@ -67,8 +71,9 @@ public final class Drawings {
 		if (sheet.operation() instanceof ThreadMilling milling) {
 			return helix(sheet, milling, ink);
 		}
-		boolean spindle = finding.rule().startsWith("spindle-") || finding.rule().startsWith("speed-") || finding.rule().startsWith("rigid-")
-				|| finding.rule().startsWith("callout-") || finding.rule().startsWith("cycle-") || finding.rule().startsWith("note-");
+		boolean spindle = finding.rule().startsWith("spindle-") || finding.rule().startsWith("speed-")
+				|| finding.rule().startsWith("rigid-") || finding.rule().startsWith("callout-") || finding.rule().startsWith("cycle-")
+				|| finding.rule().startsWith("note-");
 		Optional<HoleSheet> hole = sheet.holes().stream().filter(one -> one.block().line() == finding.at().line()).findFirst();
 		return spindle ? Optional.empty() : section(sheet, hole.or(() -> tightest(sheet)), ink);
 	}
@@ -81,14 +86,17 @@ public final class Drawings {
 
 	private static Optional<HoleSheet> tightest(OperationSheet sheet) {
 		return sheet.holes().stream().filter(hole -> !Double.isNaN(hole.tip()))
-				.min((a, b) -> Double.compare(Double.isNaN(a.clearance()) ? 1e9 : a.clearance(), Double.isNaN(b.clearance()) ? 1e9 : b.clearance()));
+				.min((a, b) -> Double.compare(Double.isNaN(a.clearance()) ? 1e9 : a.clearance(), Double.isNaN(b.clearance()) ? 1e9
+						: b.clearance()));
 	}
 
 	private static Optional<Drawing> section(OperationSheet sheet, Optional<HoleSheet> hole, Ink ink) {
 		double major = sheet.thread().map(Fact::value).map(ThreadSpec::diameter)
 				.orElse(sheet.tool().facts().diameter().map(Fact::value).orElse(Double.NaN));
-		return hole.filter(one -> !Double.isNaN(one.drill()) || !Double.isNaN(major)).map(one -> new HoleSection(major, sheet.lead(), one.drill(), one.drillFull(),
-				one.drillTip(), one.tip(), one.fullThread(), sheet.leadAssumed(), sheet.called(), sheet.wall(), sheet.through().orElse(false), one.edge(), one.start(), sheet.unit()).draw(ink));
+		return hole.filter(one -> !Double.isNaN(one.drill()) || !Double.isNaN(major))
+				.map(one -> new HoleSection(major, sheet.lead(), one.drill(), one.drillFull(), one.drillTip(), one.tip(), one.fullThread(),
+						sheet.leadAssumed(), sheet.called(), sheet.wall(), sheet.through().orElse(false), one.edge(), one.start(),
+						sheet.unit()).draw(ink));
 	}
 
 	private static Optional<Drawing> helix(OperationSheet sheet, ThreadMilling milling, Ink ink) {

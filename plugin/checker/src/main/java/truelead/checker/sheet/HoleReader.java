@@ -46,7 +46,8 @@ final class HoleReader {
 		Map<Place, HoleSheet> holes = new LinkedHashMap<>();
 		for (TapStroke stroke : tapping.strokes()) {
 			int down = stroke.direction();
-			holes.putIfAbsent(stroke.place(), sheet(stroke.hole(), stroke.block(), stroke.order(), depth(stroke.bottom(), down), -depth(stroke.start(), down)));
+			holes.putIfAbsent(stroke.place(), sheet(stroke.hole(), stroke.block(), stroke.order(), depth(stroke.bottom(), down),
+					-depth(stroke.start(), down)));
 		}
 		return new ArrayList<>(holes.values());
 	}
@@ -65,9 +66,11 @@ final class HoleReader {
 	private HoleSheet sheet(Hole hole, BlockRef block, int order, double tip, double start) {
 		Optional<Cut> sized = hole.threadedBefore(order, thread);
 		Optional<Cut> deepest = hole.deepestBefore(order);
-		double edge = hole.edgeBefore(order).stream().map(cut -> cut.widthAt(top)).flatMap(Optional::stream).mapToDouble(Fact::value).max().orElse(Double.NaN);
+		double edge = hole.edgeBefore(order).stream().map(cut -> cut.widthAt(top)).flatMap(Optional::stream).mapToDouble(Fact::value).max()
+				.orElse(Double.NaN);
 		return new HoleSheet(label(hole.place()), block, hole.place().u(), hole.place().v(), hole.madeBefore(order),
-				sized.flatMap(Cut::diameter).map(Fact::value).orElse(Double.NaN), deepest.map(cut -> depth(cut.shoulder(), cut.direction())).orElse(Double.NaN),
+				sized.flatMap(Cut::diameter).map(Fact::value).orElse(Double.NaN),
+				deepest.map(cut -> depth(cut.shoulder(), cut.direction())).orElse(Double.NaN),
 				deepest.map(cut -> depth(cut.tip(), cut.direction())).orElse(Double.NaN), tip, tip - tapered, start, edge,
 				deepest.map(cut -> cut.tool().name() + " " + cut.kind().name().toLowerCase(Locale.ROOT)).orElse(""));
 	}
@@ -81,8 +84,8 @@ final class HoleReader {
 		if (!place.known()) {
 			return "place not known";
 		}
-		return WorkOffset.name(place.workOffset()) + " " + AXES.charAt(place.plane().first()) + shown(place.u()) + " " + AXES.charAt(place.plane().second())
-				+ shown(place.v());
+		return WorkOffset.name(place.workOffset()) + " " + AXES.charAt(place.plane().first()) + shown(place.u()) + " "
+				+ AXES.charAt(place.plane().second()) + shown(place.v());
 	}
 
 	private String shown(double mm) {

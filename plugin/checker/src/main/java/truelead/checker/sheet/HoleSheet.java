@@ -19,8 +19,8 @@ import truelead.checker.program.BlockRef;
  * @param edge       diameter of the countersink at the top; NaN for none
  * @param maker      what made it: {@code T2 drill}; empty for nothing
  */
-public record HoleSheet(String label, BlockRef block, double u, double v, boolean made, double drill, double drillFull, double drillTip, double tip,
-		double fullThread, double start, double edge, String maker) {
+public record HoleSheet(String label, BlockRef block, double u, double v, boolean made, double drill, double drillFull, double drillTip,
+		double tip, double fullThread, double start, double edge, String maker) {
 
 	/** What made it, or that nothing did. */
 	public String madeBy() {

@@ -33,9 +33,9 @@ import truelead.checker.work.ThreadingOperation;
  * @param cutDiameter diameter a thread mill's edge reaches; NaN for taps
  * @param holes     the holes, in the order first reached
  */
-public record OperationSheet(ThreadingOperation operation, String method, Optional<Fact<ThreadSpec>> thread, Optional<Limits> limits, LengthUnit unit,
-		double speed, String turning, String feed, double advance, double lead, double turns, String depth, double called, double wall,
-		Optional<Boolean> through, double leadLength, double cutDiameter, List<HoleSheet> holes) implements ThreadSheet {
+public record OperationSheet(ThreadingOperation operation, String method, Optional<Fact<ThreadSpec>> thread, Optional<Limits> limits,
+		LengthUnit unit, double speed, String turning, String feed, double advance, double lead, double turns, String depth, double called,
+		double wall, Optional<Boolean> through, double leadLength, double cutDiameter, List<HoleSheet> holes) implements ThreadSheet {
 
 	public OperationSheet {
 		holes = List.copyOf(holes);
@@ -73,6 +73,7 @@ public record OperationSheet(ThreadingOperation operation, String method, Option
 
 	/** What is not known, one sentence each. */
 	public List<String> notKnown() {
-		return operation.notEvaluated().stream().map(one -> "line " + (one.block().line() + 1) + ": " + one.why().words()).distinct().toList();
+		return operation.notEvaluated().stream().map(one -> "line " + (one.block().line() + 1) + ": " + one.why().words())
+				.distinct().toList();
 	}
 }

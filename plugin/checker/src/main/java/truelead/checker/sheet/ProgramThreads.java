@@ -12,7 +12,9 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.Related;
 import truelead.checker.work.Work;
 
-/** The threads of a program, and which of them a finding is about: one about a turned thread stands at a block of its passes, or names one. */
+/**
+ * The threads of a program, and which of them a finding is about: one about a turned thread stands at a block of its passes, or names one.
+ */
 public final class ProgramThreads {
 
 	private final Work work;
@@ -46,15 +48,19 @@ public final class ProgramThreads {
 	/** The thread that a finding is about; of several by the same blocks, such as those of a loop, the first. */
 	public Optional<ThreadSheet> about(Finding finding) {
 		if (finding.operation() >= 0) {
-			return finding.operation() < work.operations().size() ? Optional.of(Sheets.of(work.operations().get(finding.operation()))) : Optional.empty();
+			return finding.operation() < work.operations().size() ? Optional.of(Sheets.of(work.operations().get(finding.operation())))
+					: Optional.empty();
 		}
-		Stream<Location> named = Stream.concat(finding.related().stream().map(Related::at), finding.evidence().stream().map(Evidence::at).flatMap(Optional::stream));
-		return Stream.concat(Stream.of(finding.at()), named).map(at -> cutThere.get(place(at.file().name(), at.line()))).filter(sheet -> sheet != null).map(ThreadSheet.class::cast).findFirst();
+		Stream<Location> named = Stream.concat(finding.related().stream().map(Related::at),
+				finding.evidence().stream().map(Evidence::at).flatMap(Optional::stream));
+		return Stream.concat(Stream.of(finding.at()), named).map(at -> cutThere.get(place(at.file().name(), at.line())))
+				.filter(sheet -> sheet != null).map(ThreadSheet.class::cast).findFirst();
 	}
 
 	/** The number of that thread, or -1 for none. */
 	public int number(Finding finding) {
-		return finding.operation() >= 0 ? finding.operation() < work.operations().size() ? finding.operation() : -1 : about(finding).map(ThreadSheet::index).orElse(-1);
+		return finding.operation() >= 0 ? finding.operation() < work.operations().size() ? finding.operation() : -1
+				: about(finding).map(ThreadSheet::index).orElse(-1);
 	}
 
 	private static String place(BlockRef block) {

@@ -83,27 +83,35 @@ public final class SheetFigures {
 
 	/** How far the first pass of a turned thread goes, as far as the program says it. */
 	public static String first(TurnedSheet sheet, Figures figures) {
-		return sheet.dividedByControl() ? Double.isNaN(sheet.firstDepth()) ? "depth not known" : figures.fine(sheet.firstDepth()) + " deep" : "to " + diameter(sheet.firstDiameter(), figures);
+		return sheet.dividedByControl() ? Double.isNaN(sheet.firstDepth()) ? "depth not known" : figures.fine(sheet.firstDepth()) + " deep"
+				: "to " + diameter(sheet.firstDiameter(), figures);
 	}
 
 	/** How many passes cut a turned thread. */
 	public static String count(TurnedSheet sheet) {
-		return !sheet.counted() ? "as many as the control makes" : sheet.passes() < SinglePoint.MOST ? "" + sheet.passes() : SinglePoint.MOST + " or more";
+		return !sheet.counted() ? "as many as the control makes" : sheet.passes() < SinglePoint.MOST ? "" + sheet.passes()
+				: SinglePoint.MOST + " or more";
 	}
 
 	private static String passes(TurnedSheet sheet, Figures figures) {
 		List<Double> all = sheet.diameters();
-		String listed = all.stream().limit(MOST_PASSES).map(one -> Double.isNaN(one) ? "not known" : figures.coordinate(one)).collect(Collectors.joining(" \u00b7 "));
-		return count(sheet) + (all.size() < 2 || sheet.dividedByControl() ? "" : ": " + listed + (all.size() > MOST_PASSES ? " \u2026" : ""));
+		String listed = all.stream().limit(MOST_PASSES).map(one -> Double.isNaN(one) ? "not known" : figures.coordinate(one))
+				.collect(Collectors.joining(" \u00b7 "));
+		return count(sheet) + (all.size() < 2 || sheet.dividedByControl() ? "" : ": " + listed + (all.size() > MOST_PASSES
+				? " \u2026" : ""));
 	}
 
 	private static String prepared(SinglePoint cut, Figures figures) {
-		return cut.bore().map(bore -> bore.cut().diameter().map(wide -> diameter(wide.value(), figures)).orElse("diameter not known") + to(bore.floor(), figures) + ", " + bore.cut().tool().name() + " "
-				+ bore.cut().kind().name().toLowerCase(Locale.ROOT) + ", line " + (bore.cut().step().block().outermost().line() + 1))
-				.or(() -> cut.shaft().map(shaft -> "turned" + to(shaft.floor(), figures) + ", line " + (shaft.turned().block().outermost().line() + 1))).orElse("");
+		return cut.bore().map(bore -> bore.cut().diameter().map(wide -> diameter(wide.value(), figures)).orElse("diameter not known")
+				+ to(bore.floor(), figures) + ", " + bore.cut().tool().name() + " " + bore.cut().kind().name().toLowerCase(Locale.ROOT)
+				+ ", line " + (bore.cut().step().block().outermost().line() + 1))
+				.or(() -> cut.shaft().map(shaft -> "turned" + to(shaft.floor(), figures) + ", line "
+						+ (shaft.turned().block().outermost().line() + 1))).orElse("");
 	}
 
-	/** What is left behind a turned thread up to the shoulder, or in its bore, or how far it goes on there; empty where that is not known. */
+	/**
+	 * What is left behind a turned thread up to the shoulder, or in its bore, or how far it goes on there; empty where that is not known.
+	 */
 	public static Optional<String> room(TurnedSheet sheet, Figures figures) {
 		double room = sheet.room();
 		if (Double.isNaN(room)) {
@@ -111,7 +119,8 @@ public final class SheetFigures {
 		}
 		boolean shoulder = sheet.cut().shaft().filter(SinglePoint.Shaft::wider).isPresent();
 		String end = sheet.cut().inside() ? "the end of the bore" : shoulder ? "the shoulder" : "the end of what is turned";
-		return Optional.of(figures.length(Math.abs(room)) + (room >= 0 ? " to " : shoulder && !sheet.cut().inside() ? " into " : " beyond ") + end);
+		return Optional.of(figures.length(Math.abs(room)) + (room >= 0 ? " to " : shoulder && !sheet.cut().inside() ? " into "
+				: " beyond ") + end);
 	}
 
 	private static String to(double level, Figures figures) {
@@ -161,12 +170,14 @@ public final class SheetFigures {
 
 	private static String limits(BoltLimits limits) {
 		Figures figures = new Figures(limits.unit());
-		return limits.threadClass() + ": major diameter " + figures.fine(limits.majorMinMm()) + " to " + figures.fine(limits.majorMaxMm()) + ", pitch diameter " + figures.fine(limits.pitchMinMm()) + " to "
-				+ figures.fine(limits.pitchMaxMm()) + ", " + limits.source();
+		return limits.threadClass() + ": major diameter " + figures.fine(limits.majorMinMm()) + " to " + figures.fine(limits.majorMaxMm())
+				+ ", pitch diameter " + figures.fine(limits.pitchMinMm()) + " to " + figures.fine(limits.pitchMaxMm()) + ", "
+				+ limits.source();
 	}
 
 	private static String tool(ThreadSheet sheet) {
-		String said = sheet.tool().comments().stream().map(comment -> comment.text().strip()).filter(text -> !text.isEmpty()).limit(3).collect(Collectors.joining("; "));
+		String said = sheet.tool().comments().stream().map(comment -> comment.text().strip()).filter(text -> !text.isEmpty()).limit(3)
+				.collect(Collectors.joining("; "));
 		return sheet.tool().name() + (said.isEmpty() ? "" : ", " + said);
 	}
 
@@ -176,8 +187,9 @@ public final class SheetFigures {
 		}
 		String unit = " " + figures.symbol();
 		String error = figures.advance(sheet.feedError());
-		return "advances " + figures.advance(sheet.advance()) + unit + (Double.isNaN(sheet.lead()) ? ""
-				: ", the thread needs " + figures.advance(sheet.lead()) + unit + " (" + (sheet.feedError() > 0 ? "+" : "") + error + ")") + turns;
+		return "advances " + figures.advance(sheet.advance()) + unit
+				+ (Double.isNaN(sheet.lead()) ? "" : ", the thread needs " + figures.advance(sheet.lead()) + unit + " ("
+						+ (sheet.feedError() > 0 ? "+" : "") + error + ")") + turns;
 	}
 
 	private static String length(Figures figures, double mm) {

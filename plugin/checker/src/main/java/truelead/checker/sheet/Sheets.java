@@ -81,26 +81,31 @@ public final class Sheets {
 		boolean compensated = pass.compensation() != Compensation.OFF;
 		double cut = 2 * pass.radius() + (compensated && !isCentreLine(milling, pass, cutter) ? 0 : cutter);
 		HoleReader holes = new HoleReader(milling.wanted(), 0, unit);
-		return sheet(milling, "thread milling" + (compensated ? " with cutter compensation" : ""), unit, pass.modal().speed().value(), pass.modal().spindle(),
-				said("F", pass.modal().feed(), pass.modal().feedMode(), unit), Math.abs(pass.lead()), pass.turns(), Double.NaN, cut, holes.milled(milling));
+		return sheet(milling, "thread milling" + (compensated ? " with cutter compensation" : ""), unit, pass.modal().speed().value(),
+				pass.modal().spindle(), said("F", pass.modal().feed(), pass.modal().feedMode(), unit), Math.abs(pass.lead()), pass.turns(),
+				Double.NaN, cut, holes.milled(milling));
 	}
 
-	/** Whether a path under compensation is that of the cutter's centre, with D for its wear alone: the thread's diameter is nearer to it with the cutter than without. */
+	/**
+	 * Whether a path under compensation is that of the cutter's centre, with D for its wear alone: the thread's diameter is nearer to it
+	 * with the cutter than without.
+	 */
 	private static boolean isCentreLine(ThreadMilling milling, MillPass pass, double cutter) {
 		double path = 2 * pass.radius();
 		return !pass.external() && milling.wanted().statedThread().map(Fact::value).map(ThreadSpec::diameter)
 				.filter(major -> Math.abs(path + cutter - major) < Math.abs(path - major)).isPresent();
 	}
 
-	private static OperationSheet sheet(ThreadingOperation operation, String method, LengthUnit unit, double speed, SpindleTurn turning, String feed,
-			double advance, double turns, double tapered, double cut, List<HoleSheet> holes) {
+	private static OperationSheet sheet(ThreadingOperation operation, String method, LengthUnit unit, double speed, SpindleTurn turning,
+			String feed, double advance, double turns, double tapered, double cut, List<HoleSheet> holes) {
 		Wanted wanted = operation.wanted();
 		Figures figures = new Figures(unit);
-		Optional<Limits> limits = wanted.thread().filter(fact -> !OperationSheet.isOutside(operation)).flatMap(fact -> ThreadTable.standard().limits(fact.value()));
+		Optional<Limits> limits = wanted.thread().filter(fact -> !OperationSheet.isOutside(operation))
+				.flatMap(fact -> ThreadTable.standard().limits(fact.value()));
 		String depth = wanted.depth().map(fact -> figures.length(fact.value()) + ", " + fact.origin()).orElse("");
-		return new OperationSheet(operation, method, wanted.thread(), limits, unit, speed, turning(turning), feed, advance, lead(wanted), turns, depth,
-				wanted.depth().map(Fact::value).orElse(Double.NaN), wanted.wall().map(Fact::value).orElse(Double.NaN), wanted.through().map(Fact::value),
-				tapered, cut, holes);
+		return new OperationSheet(operation, method, wanted.thread(), limits, unit, speed, turning(turning), feed, advance, lead(wanted),
+				turns, depth, wanted.depth().map(Fact::value).orElse(Double.NaN), wanted.wall().map(Fact::value).orElse(Double.NaN),
+				wanted.through().map(Fact::value), tapered, cut, holes);
 	}
 
 	/** What the thread advances in a turn, mm. */
@@ -109,15 +114,16 @@ public final class Sheets {
 	}
 
 	private static String feed(TapStroke stroke, LengthUnit unit) {
-		return stroke.lead().isSet() ? said(stroke.lead().word().map(word -> "" + word.address()).orElse("K"), stroke.lead(), FeedMode.PER_REVOLUTION, unit)
-				: said("F", stroke.feed(), stroke.modal().feedMode(), unit);
+		return stroke.lead().isSet() ? said(stroke.lead().word().map(word -> "" + word.address()).orElse("K"), stroke.lead(),
+				FeedMode.PER_REVOLUTION, unit) : said("F", stroke.feed(), stroke.modal().feedMode(), unit);
 	}
 
 	private static String said(String letter, Setting setting, FeedMode mode, LengthUnit unit) {
 		if (!setting.known()) {
 			return setting.isSet() ? "not known: " + setting.why().words() : "none";
 		}
-		String written = setting.word().filter(word -> word.literal()).map(Figures::written).orElse(letter + Figures.number(setting.value(), 4));
+		String written = setting.word().filter(word -> word.literal()).map(Figures::written)
+				.orElse(letter + Figures.number(setting.value(), 4));
 		String length = unit == LengthUnit.INCH ? "in" : "mm";
 		return written + switch (mode) {
 			case PER_MINUTE -> " " + length + "/min";

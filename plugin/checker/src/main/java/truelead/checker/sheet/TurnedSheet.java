@@ -120,7 +120,10 @@ public record TurnedSheet(int index, SinglePoint cut, double speed, String turni
 		return CycleDepth.of(cut.pass()).filter(depth -> dividedByControl() && depth.sized());
 	}
 
-	/** Depth of the first pass, mm on the radius: as the control's cycle says it, else from the crests of a parallel thread outside or from the bore; NaN where that is not known, and where it begins outside the wall. */
+	/**
+	 * Depth of the first pass, mm on the radius: as the control's cycle says it, else from the crests of a parallel thread outside or from
+	 * the bore; NaN where that is not known, and where it begins outside the wall.
+	 */
 	public double firstDeep() {
 		if (dividedByControl()) {
 			return firstDepth();
@@ -131,7 +134,8 @@ public record TurnedSheet(int index, SinglePoint cut, double speed, String turni
 
 	/** Diameter of the crests: of the bore, or the major one of a parallel thread outside, mm; NaN where that is not known. */
 	public double crests() {
-		return cut.inside() ? bore() : thread().map(Fact::value).filter(spec -> !spec.system().taper()).map(ThreadSpec::diameter).orElse(Double.NaN);
+		return cut.inside() ? bore() : thread().map(Fact::value).filter(spec -> !spec.system()
+				.taper()).map(ThreadSpec::diameter).orElse(Double.NaN);
 	}
 
 	/** Number of turns from the face, which is taken for Z0, or where the first pass begins, to where it ends. */
@@ -175,14 +179,22 @@ public record TurnedSheet(int index, SinglePoint cut, double speed, String turni
 		return cut.bore().flatMap(bore -> bore.cut().diameter()).map(Fact::value).orElse(Double.NaN);
 	}
 
-	/** Level along Z down to which the bore is as wide, or where a shoulder begins behind what the outside is turned to, mm; NaN where that is not known. */
+	/**
+	 * Level along Z down to which the bore is as wide, or where a shoulder begins behind what the outside is turned to, mm; NaN where that
+	 * is not known.
+	 */
 	public double prepared() {
-		return cut.bore().map(SinglePoint.Bore::floor).or(() -> cut.shaft().map(SinglePoint.Shaft::floor)).filter(Double::isFinite).orElse(Double.NaN);
+		return cut.bore().map(SinglePoint.Bore::floor).or(() -> cut.shaft().map(SinglePoint.Shaft::floor)).filter(Double::isFinite)
+				.orElse(Double.NaN);
 	}
 
-	/** Way between the deep end of the thread and where its bore ends or the shoulder begins, mm; negative where it goes on there, NaN where that is not known. */
+	/**
+	 * Way between the deep end of the thread and where its bore ends or the shoulder begins, mm; negative where it goes on there, NaN where
+	 * that is not known.
+	 */
 	public double room() {
-		double way = cut.bore().map(bore -> (double) bore.cut().direction()).or(() -> cut.shaft().map(SinglePoint.Shaft::way)).orElse(Double.NaN);
+		double way = cut.bore().map(bore -> (double) bore.cut().direction()).or(() -> cut.shaft().map(SinglePoint.Shaft::way))
+				.orElse(Double.NaN);
 		double end = cut.bore().map(SinglePoint.Bore::end).orElse(way * from() > way * to() ? from() : to());
 		return way * (prepared() - end);
 	}

@@ -10,15 +10,15 @@ import truelead.checker.program.Setting;
 import truelead.checker.tool.ToolUse;
 
 /**
- * A tap going in and out, or the first of a row of strokes that differ in place, block and decimals written alone, before its hole is known. What is not
- * said here is as in {@link TapStroke}.
+ * A tap going in and out, or the first of a row of strokes that differ in place, block and decimals written alone, before its hole is
+ * known. What is not said here is as in {@link TapStroke}.
  *
  * @param row   the row that it is the first of, where it is
  * @param place where the tap goes in
  */
-public record Stroke(int order, Step step, Optional<Step> back, Optional<Step.Row> row, ToolUse tool, Place place, double start, double bottom, double initial,
-		Setting feed, Setting lead, Setting speed, SpindleTurn turning, Setting feedOut, Setting speedOut, SpindleTurn turningOut, boolean staleFeed,
-		boolean positioned, int repeat, double resolution) {
+public record Stroke(int order, Step step, Optional<Step> back, Optional<Step.Row> row, ToolUse tool, Place place, double start,
+		double bottom, double initial, Setting feed, Setting lead, Setting speed, SpindleTurn turning, Setting feedOut, Setting speedOut,
+		SpindleTurn turningOut, boolean staleFeed, boolean positioned, int repeat, double resolution) {
 
 	/** How many strokes there are. */
 	public int count() {
@@ -36,7 +36,8 @@ public record Stroke(int order, Step step, Optional<Step> back, Optional<Step.Ro
 		// in a row F may be said by each block
 		boolean own = row.isPresent() && row.get().run().says();
 		return new TapStroke(order + index, at, back, tool, hole, start, bottom, initial, own ? at.modal().feed() : feed, lead, speed,
-				turning, own ? at.modal().feed() : feedOut, speedOut, turningOut, staleFeed, positioned, repeat, row.map(r -> r.resolution(index)).orElse(resolution));
+				turning, own ? at.modal().feed() : feedOut, speedOut, turningOut, staleFeed, positioned, repeat,
+				row.map(r -> r.resolution(index)).orElse(resolution));
 	}
 
 	/** What the tap is led in a turn, mm, as of a {@link TapStroke}; NaN where it is not known. */

@@ -9,11 +9,14 @@ import truelead.checker.machine.Modal;
 import truelead.checker.machine.Step;
 import truelead.checker.program.Setting;
 
-/** Numbers kinds of strokes of an operation: those of one kind are made by one cycle under one state, and differ in place, block and time alone, and in where the block of the cycle has its words. */
+/**
+ * Numbers kinds of strokes of an operation: those of one kind are made by one cycle under one state, and differ in place, block and time
+ * alone, and in where the block of the cycle has its words.
+ */
 final class StrokeKinds {
 
-	private record Kind(int cycle, int modal, double start, double bottom, double initial, boolean staleFeed, boolean positioned, int repeat,
-			double resolution) {
+	private record Kind(int cycle, int modal, double start, double bottom, double initial, boolean staleFeed, boolean positioned,
+			int repeat, double resolution) {
 	}
 
 	private final Map<Kind, Integer> numbers = new HashMap<>();
@@ -33,8 +36,9 @@ final class StrokeKinds {
 		}
 		int cycle = cycles.of(stroke.cycle(), Cycle::said);
 		int modal = stroke.cycle().says(stroke.modal().feed()) ? modals.of(stroke.modal(), StrokeKinds::fed) : modals.of(stroke.modal());
-		return numbers.computeIfAbsent(new Kind(cycle, modal, made.start(), made.bottom(), made.initial(), made.staleFeed(), made.positioned(), made.repeat(),
-				made.row().isPresent() || stroke.decimals() >= 0 ? -1 : made.resolution()), fresh -> count++);
+		return numbers.computeIfAbsent(new Kind(cycle, modal, made.start(), made.bottom(), made.initial(), made.staleFeed(),
+				made.positioned(), made.repeat(), made.row().isPresent() || stroke.decimals() >= 0 ? -1 : made.resolution()),
+				fresh -> count++);
 	}
 
 	/** A state, wherever the block of the cycle has its feed. */

@@ -57,7 +57,10 @@ public final class StrokeRow {
 		return first.at(index, holes[index] == UNKNOWN ? Hole.untouched(first.place()) : all.hole(holes[index]));
 	}
 
-	/** Tells the kinds apart, once, by numbers that the rows of an operation have in common; whoever asks holds the monitor of {@link Holes#pairs}. */
+	/**
+	 * Tells the kinds apart, once, by numbers that the rows of an operation have in common; whoever asks holds the monitor of
+	 * {@link Holes#pairs}.
+	 */
 	void sort(StrokeKinds alike, Holes all) {
 		if (sorted) {
 			return;
@@ -85,7 +88,8 @@ public final class StrokeRow {
 	}
 
 	private int decimals(int index) {
-		return first.row().isPresent() ? first.row().get().decimals(index) : first.step() instanceof Step.Stroke stroke ? Math.max(0, stroke.decimals()) : 0;
+		return first.row().isPresent() ? first.row().get().decimals(index) : first.step() instanceof Step.Stroke stroke
+				? Math.max(0, stroke.decimals()) : 0;
 	}
 
 	/** Number of kinds; below they are told in the order of their first strokes. */

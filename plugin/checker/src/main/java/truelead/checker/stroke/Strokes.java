@@ -19,8 +19,8 @@ import truelead.checker.hole.Place;
 import truelead.checker.program.InOrder;
 
 /**
- * The strokes of a tapping operation in the order of execution. Those of a row of places are made when they are asked for, so that a plate of a
- * hundred thousand holes is no more than its numbers; a rule that asks for the {@link #typical()} ones judges it by a few of them.
+ * The strokes of a tapping operation in the order of execution. Those of a row of places are made when they are asked for, so that a plate
+ * of a hundred thousand holes is no more than its numbers; a rule that asks for the {@link #typical()} ones judges it by a few of them.
  */
 public final class Strokes extends AbstractList<TapStroke> implements RandomAccess {
 
@@ -63,7 +63,8 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 		List<StrokeRow> made = new ArrayList<>(rows.size());
 		for (Stroke first : rows) {
 			int[] numbers = known.get(first);
-			made.add(new StrokeRow(first, numbers != null ? numbers : first.row().map(r -> holes.at(first.place(), r)).orElseGet(() -> new int[] {holes.at(first.place(), 0)})));
+			made.add(new StrokeRow(first, numbers != null ? numbers : first.row().map(r -> holes.at(first.place(), r)).orElseGet(() ->
+					new int[] {holes.at(first.place(), 0)})));
 		}
 		return made;
 	}
@@ -99,8 +100,8 @@ public final class Strokes extends AbstractList<TapStroke> implements RandomAcce
 	}
 
 	/**
-	 * One stroke of each kind, the first of it: those of a kind differ in place, block and time alone, and so do the cuts at their holes, so that what
-	 * is true of one in all other respects is true of all. In the order of execution.
+	 * One stroke of each kind, the first of it: those of a kind differ in place, block and time alone, and so do the cuts at their holes,
+	 * so that what is true of one in all other respects is true of all. In the order of execution.
 	 */
 	public List<TapStroke> typical() {
 		return kinds().typical;

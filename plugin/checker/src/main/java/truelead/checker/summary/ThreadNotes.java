@@ -23,8 +23,10 @@ public final class ThreadNotes {
 
 	/** The notes of the threads that begin at some blocks; none where nothing worth saying is known. */
 	public static Stream<Note> of(Work work, Predicate<BlockRef> where) {
-		Stream<Note> inHoles = work.operations().stream().filter(operation -> where.test(operation.block())).map(operation -> new Note(operation.block(), OperationSummary.of(operation)));
-		Stream<Note> turned = Sheets.turned(work).stream().filter(sheet -> where.test(sheet.block())).map(sheet -> new Note(sheet.block(), TurnedSummary.of(sheet)));
+		Stream<Note> inHoles = work.operations().stream().filter(operation -> where.test(operation.block()))
+				.map(operation -> new Note(operation.block(), OperationSummary.of(operation)));
+		Stream<Note> turned = Sheets.turned(work).stream().filter(sheet -> where.test(sheet.block()))
+				.map(sheet -> new Note(sheet.block(), TurnedSummary.of(sheet)));
 		return Stream.concat(inHoles, turned).filter(note -> !note.text().isEmpty());
 	}
 }

@@ -12,7 +12,10 @@ import truelead.checker.thread.TapDrill;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.thread.ThreadTable;
 
-/** A thread in a few lines: pitch, limits of the hole and of the pitch diameter with their source, and the drill for cutting it; of one with a class of screws those of the major diameter. */
+/**
+ * A thread in a few lines: pitch, limits of the hole and of the pitch diameter with their source, and the drill for cutting it; of one with
+ * a class of screws those of the major diameter.
+ */
 public final class ThreadSummary {
 
 	private ThreadSummary() {
@@ -24,10 +27,12 @@ public final class ThreadSummary {
 		Figures figures = new Figures(spec.unit());
 		lines.add(spec.designation() + (spec.hand() == Hand.LEFT ? ", left hand" : "") + ": pitch " + figures.advance(spec.pitch()) + " "
 				+ figures.symbol() + (spec.starts() > 1 ? ", " + spec.starts() + " starts" : ""));
-		Optional<BoltLimits> bolt = spec.threadClass().isEmpty() || ThreadTable.standard().limits(spec).isPresent() ? Optional.empty() : ThreadTable.standard().boltLimits(spec);
+		Optional<BoltLimits> bolt = spec.threadClass().isEmpty() || ThreadTable.standard().limits(spec).isPresent() ? Optional.empty()
+				: ThreadTable.standard().boltLimits(spec);
 		ThreadTable.standard().limits(spec).ifPresent(limits -> add(lines, limits));
 		bolt.ifPresent(limits -> add(lines, limits));
-		TapDrill.cutting(spec).filter(drill -> bolt.isEmpty()).ifPresent(drill -> lines.add("drill for a cut thread " + drill.name() + " (" + drill.source() + ")"));
+		TapDrill.cutting(spec).filter(drill -> bolt.isEmpty())
+				.ifPresent(drill -> lines.add("drill for a cut thread " + drill.name() + " (" + drill.source() + ")"));
 		return lines;
 	}
 

@@ -4,8 +4,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * A tolerance class of external metric threads: a grade of the pitch diameter, one of the major diameter, and a position, h from the basic size down, g a little below it
- * (ISO 965-1). The positions e and f are not held.
+ * A tolerance class of external metric threads: a grade of the pitch diameter, one of the major diameter, and a position, h from the basic
+ * size down, g a little below it (ISO 965-1). The positions e and f are not held.
  *
  * @param name       as the standard writes it: {@code 6g}, {@code 5g6g}
  * @param pitchGrade the grade of the pitch diameter, 3 to 9
@@ -23,8 +23,8 @@ record BoltClass(String name, int pitchGrade, int majorGrade, char position) {
 		int pitchGrade = name.charAt(0) - '0';
 		int majorGrade = name.charAt(name.length() - 2) - '0';
 		char position = name.charAt(1);
-		boolean known = pitchGrade >= 3 && pitchGrade <= 9 && (majorGrade == 4 || majorGrade == 6 || majorGrade == 8) && (position == 'g' || position == 'h')
-				&& name.charAt(name.length() - 1) == position;
+		boolean known = pitchGrade >= 3 && pitchGrade <= 9 && (majorGrade == 4 || majorGrade == 6 || majorGrade == 8)
+				&& (position == 'g' || position == 'h') && name.charAt(name.length() - 1) == position;
 		return known ? Optional.of(new BoltClass(name, pitchGrade, majorGrade, position)) : Optional.empty();
 	}
 }

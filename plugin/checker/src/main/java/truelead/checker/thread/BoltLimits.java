@@ -15,8 +15,8 @@ import truelead.checker.program.LengthUnit;
  * @param origin      how far the numbers can be traced
  * @param source      standard, table and clause, in words
  */
-public record BoltLimits(String threadClass, LengthUnit unit, BigDecimal majorMin, BigDecimal majorMax, BigDecimal pitchMin, BigDecimal pitchMax, Origin origin,
-		String source) {
+public record BoltLimits(String threadClass, LengthUnit unit, BigDecimal majorMin, BigDecimal majorMax, BigDecimal pitchMin,
+		BigDecimal pitchMax, Origin origin, String source) {
 
 	/** Smallest major diameter, mm. */
 	public double majorMinMm() {

@@ -1,12 +1,15 @@
 package truelead.checker.thread;
 
 /**
- * How deep the root of a parallel V thread outside lies below its major diameter: for 60 degrees between H x 5/4 and little less than the sharp V (ISO 68-1), for 55
- * degrees about what the rounded form has (BS 84). Decimals of pitch and class come on top.
+ * How deep the root of a parallel V thread outside lies below its major diameter: for 60 degrees between H x 5/4 and little less than the
+ * sharp V (ISO 68-1), for 55 degrees about what the rounded form has (BS 84). Decimals of pitch and class come on top.
  */
 public final class BoltRoot {
 
-	/** Pitches on the diameter: the shallowest root a standard profile of 60 degrees has, 5/4 H; the deepest that any point cuts; the usual one, 17/12 H (ISO 68-1). */
+	/**
+	 * Pitches on the diameter: the shallowest root a standard profile of 60 degrees has, 5/4 H; the deepest that any point cuts; the usual
+	 * one, 17/12 H (ISO 68-1).
+	 */
 	private static final double SHALLOWEST = 1.0825;
 	private static final double DEEPEST = 1.4;
 	public static final double USUAL = 1.2269;

@@ -8,8 +8,8 @@ import truelead.checker.program.LengthUnit;
 import truelead.checker.thread.MetricTolerances.Tolerance;
 
 /**
- * Limits of external threads: metric and MJ by the tables and formulas of ISO 965-1, Unified and UNJ by those of ASME B1.1, G by ISO 228-1. What these do not give is
- * empty, taper threads too: they are gauged, and have no limits of size.
+ * Limits of external threads: metric and MJ by the tables and formulas of ISO 965-1, Unified and UNJ by those of ASME B1.1, G by ISO 228-1.
+ * What these do not give is empty, taper threads too: they are gauged, and have no limits of size.
  */
 final class BoltTable {
 
@@ -22,7 +22,10 @@ final class BoltTable {
 	private BoltTable() {
 	}
 
-	/** The class that is meant when none is said: 6g, 6h up to M1.4, 4h6h for MJ, 2A, 3A for UNJ; of G the closer one, A, all of which lies within B. Empty for the others. */
+	/**
+	 * The class that is meant when none is said: 6g, 6h up to M1.4, 4h6h for MJ, 2A, 3A for UNJ; of G the closer one, A, all of which lies
+	 * within B. Empty for the others.
+	 */
 	static String defaultClass(ThreadSpec spec) {
 		return switch (spec.system()) {
 			case METRIC -> spec.diameter() < SMALL ? SMALL_METRIC : USUAL_METRIC;
@@ -46,12 +49,16 @@ final class BoltTable {
 		};
 	}
 
-	/** The limits of one class; empty where nothing here gives them. {@code series} tells how a Unified thread's length of engagement is reckoned. */
+	/**
+	 * The limits of one class; empty where nothing here gives them. {@code series} tells how a Unified thread's length of engagement is
+	 * reckoned.
+	 */
 	static Optional<BoltLimits> limits(ThreadSpec spec, String threadClass, Optional<UnifiedTable.Row> series) {
 		return switch (spec.system()) {
 			case METRIC, MJ -> BoltClass.of(threadClass).flatMap(wanted -> metric(spec, wanted));
 			case UNIFIED -> unified(spec, threadClass, series, "");
-			case UNJ -> threadClass.equals("3A") ? unified(spec, threadClass, series, "limits of UN 3A, as ASME B1.15 has them (from memory): ") : Optional.empty();
+			case UNJ -> threadClass.equals("3A")
+					? unified(spec, threadClass, series, "limits of UN 3A, as ASME B1.15 has them (from memory): ") : Optional.empty();
 			case G -> threadClass.equals("A") ? ThreadTable.standard().limits(spec).flatMap(BoltTable::pipe) : Optional.empty();
 			default -> Optional.empty();
 		};
@@ -70,10 +77,11 @@ final class BoltTable {
 		BigDecimal majorMax = Decimals.round(spec.diameter(), 3).subtract(shift);
 		BigDecimal pitchMax = MetricTable.basicPitch(spec).subtract(shift);
 		boolean mj = spec.system() == ThreadSystem.MJ;
-		String source = (mj ? "limits of ISO 965-1, as ISO 5855 has them (from memory); " : "") + "basic size ISO 724; major diameter tolerance " + major.get().source() + "; pitch diameter tolerance "
+		String source = (mj ? "limits of ISO 965-1, as ISO 5855 has them (from memory); " : "")
+				+ "basic size ISO 724; major diameter tolerance " + major.get().source() + "; pitch diameter tolerance "
 				+ pitch.get().source() + (shift.signum() == 0 ? "" : "; deviation g, that of G, " + deviation.get().source());
-		return Optional.of(new BoltLimits(wanted.name(), LengthUnit.MM, majorMax.subtract(micrometres(major.get())), majorMax, pitchMax.subtract(micrometres(pitch.get())), pitchMax,
-				Origin.of(source).and(Origin.COMPUTED), source));
+		return Optional.of(new BoltLimits(wanted.name(), LengthUnit.MM, majorMax.subtract(micrometres(major.get())), majorMax,
+				pitchMax.subtract(micrometres(pitch.get())), pitchMax, Origin.of(source).and(Origin.COMPUTED), source));
 	}
 
 	private static BigDecimal micrometres(Tolerance tolerance) {
@@ -85,15 +93,20 @@ final class BoltTable {
 		if (!UnifiedTable.reckons(spec) || !UnifiedFormula.BOLT_CLASSES.contains(name)) {
 			return Optional.empty();
 		}
-		UnifiedFormula formula = new UnifiedFormula(spec.inches(), spec.tpi(), series.map(UnifiedTable::engagement).orElse(UnifiedFormula.Engagement.NINE_PITCHES));
+		UnifiedFormula formula = new UnifiedFormula(spec.inches(), spec.tpi(),
+				series.map(UnifiedTable::engagement).orElse(UnifiedFormula.Engagement.NINE_PITCHES));
 		BigDecimal majorMax = Decimals.round(spec.inches(), 4).subtract(formula.allowance(name));
 		BigDecimal pitchMax = formula.pitchMin().subtract(formula.allowance(name));
-		String source = also + "computed by ASME B1.1, tolerances of clause 5.8.1, allowance 0.3 of that of 2A (from memory)" + (series.isPresent() ? "" : "; 9 pitches of engagement, not in the series");
-		return Optional.of(new BoltLimits(name, LengthUnit.INCH, majorMax.subtract(formula.boltMajorTolerance(name)), majorMax, pitchMax.subtract(formula.boltPitchTolerance(name)), pitchMax,
-				Origin.of(source), source));
+		String source = also + "computed by ASME B1.1, tolerances of clause 5.8.1, allowance 0.3 of that of 2A (from memory)"
+				+ (series.isPresent() ? "" : "; 9 pitches of engagement, not in the series");
+		return Optional.of(new BoltLimits(name, LengthUnit.INCH, majorMax.subtract(formula.boltMajorTolerance(name)), majorMax,
+				pitchMax.subtract(formula.boltPitchTolerance(name)), pitchMax, Origin.of(source), source));
 	}
 
-	/** Class A has the nut's tolerance of the pitch diameter downwards, and twice that of the major diameter. G 1/2: 20.955 to 20.671, 19.793 to 19.651. */
+	/**
+	 * Class A has the nut's tolerance of the pitch diameter downwards, and twice that of the major diameter. G 1/2: 20.955 to 20.671,
+	 * 19.793 to 19.651.
+	 */
 	private static Optional<BoltLimits> pipe(Limits nut) {
 		if (nut.pitchMax().isEmpty()) {
 			return Optional.empty();
@@ -101,7 +114,7 @@ final class BoltTable {
 		BigDecimal major = nut.majorMin().orElseThrow();
 		BigDecimal pitch = nut.pitchMin().orElseThrow();
 		BigDecimal tolerance = nut.pitchMax().get().subtract(pitch);
-		return Optional.of(new BoltLimits("A", LengthUnit.MM, major.subtract(tolerance).subtract(tolerance), major, pitch.subtract(tolerance), pitch, Origin.FROM_MEMORY,
-				"ISO 228-1 class A, which lies within B (tolerances from memory)"));
+		return Optional.of(new BoltLimits("A", LengthUnit.MM, major.subtract(tolerance).subtract(tolerance), major,
+				pitch.subtract(tolerance), pitch, Origin.FROM_MEMORY, "ISO 228-1 class A, which lies within B (tolerances from memory)"));
 	}
 }

@@ -9,8 +9,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The data files beside the classes that read them: comma separated, a comment line that says what the file is, a line of names, a source a row. Read by
- * hand: every cold start reads some of them, and they are written by us.
+ * The data files beside the classes that read them: comma separated, a comment line that says what the file is, a line of names, a source a
+ * row. Read by hand: every cold start reads some of them, and they are written by us.
  */
 public final class DataFile {
 
@@ -73,7 +73,8 @@ public final class DataFile {
 			start = end + 1;
 		}
 		if (wanted > 0 && count != wanted) {
-			throw new IllegalStateException("a line of a data file has " + count + " cells, its head " + wanted + ": " + text.substring(from, to));
+			throw new IllegalStateException("a line of a data file has " + count + " cells, its head " + wanted + ": "
+					+ text.substring(from, to));
 		}
 		return count == cells.length ? cells : Arrays.copyOf(cells, count);
 	}

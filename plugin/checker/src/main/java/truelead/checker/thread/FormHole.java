@@ -21,8 +21,9 @@ public final class FormHole {
 	private static final Map<ThreadSpec, Double> PRACTICE = new HashMap<>();
 
 	static {
-		DataFile.rows(FormHole.class, "form-drill-metric.csv").forEach(r -> PRACTICE.put(ThreadSpec.metric(DataFile.number(r, "D"), DataFile.number(r, "P")),
-				DataFile.number(r, "drill")));
+		DataFile.rows(FormHole.class, "form-drill-metric.csv")
+				.forEach(r -> PRACTICE.put(ThreadSpec.metric(DataFile.number(r, "D"), DataFile.number(r, "P")),
+						DataFile.number(r, "drill")));
 	}
 
 	private FormHole() {
@@ -55,7 +56,8 @@ public final class FormHole {
 
 	/** The hole grows smaller with the percentage. */
 	private static Optional<DrillSizes.Drill> near(ThreadSpec spec, double leastPercent) {
-		return DrillSizes.nearest(diameter(spec, RECOMMENDED_PERCENT), diameter(spec, MOST_PERCENT), diameter(spec, leastPercent), spec.unit());
+		return DrillSizes.nearest(diameter(spec, RECOMMENDED_PERCENT), diameter(spec, MOST_PERCENT),
+				diameter(spec, leastPercent), spec.unit());
 	}
 
 	/**

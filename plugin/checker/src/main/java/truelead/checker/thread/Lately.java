@@ -4,8 +4,8 @@ import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.Function;
 
 /**
- * The answers given last on a few threads, each known by the very object that asks: rules ask of one thread at each of its thousand places, and a program of
- * many operations has a handful of threads by turns.
+ * The answers given last on a few threads, each known by the very object that asks: rules ask of one thread at each of its thousand places,
+ * and a program of many operations has a handful of threads by turns.
  *
  * @param <A> the answer, immutable
  */

@@ -17,8 +17,9 @@ import java.util.Set;
  * @param source   where the numbers come from
  */
 public record LeadForm(String standard, String name, double least, double most, boolean forming, String use, String source) {
-	private static final List<LeadForm> ALL = DataFile.rows(LeadForm.class, "tap-lead.csv").stream().map(r -> new LeadForm(r.get("standard"), r.get("name"),
-			DataFile.number(r, "least"), DataFile.number(r, "most"), r.get("kind").equals("form"), r.get("use"), r.get("source"))).toList();
+	private static final List<LeadForm> ALL = DataFile.rows(LeadForm.class, "tap-lead.csv").stream()
+			.map(r -> new LeadForm(r.get("standard"), r.get("name"), DataFile.number(r, "least"), DataFile.number(r, "most"),
+					r.get("kind").equals("form"), r.get("use"), r.get("source"))).toList();
 
 	/** Every form and name. */
 	public static List<LeadForm> all() {

@@ -26,7 +26,8 @@ record MetricClass(String name, int pitchGrade, int minorGrade, char position) {
 		int pitchGrade = name.charAt(0) - '0';
 		int minorGrade = name.charAt(name.length() - 2) - '0';
 		char position = name.charAt(1);
-		boolean known = grade(pitchGrade) && grade(minorGrade) && (position == 'H' || position == 'G') && name.endsWith(String.valueOf(position));
+		boolean known = grade(pitchGrade) && grade(minorGrade) && (position == 'H' || position == 'G')
+				&& name.endsWith(String.valueOf(position));
 		return known ? Optional.of(new MetricClass(name, pitchGrade, minorGrade, position)) : Optional.empty();
 	}
 

@@ -3,7 +3,8 @@ package truelead.checker.thread;
 /**
  * The formulas of ISO 965-1 from which its tables of tolerances were rounded, micrometres; diameters and pitches in mm. They speak where no
  * table has the diameter and pitch: M8x0.5, M400x6. One grade is rounded to R40, the others lie four steps apart (a ratio of 1.25): so they
- * agree with the tables in 97 of 106 cells of the minor diameter and 190 of 205 of the pitch diameter, in the others to 7 % (MetricFormulaTest).
+ * agree with the tables in 97 of 106 cells of the minor diameter and 190 of 205 of the pitch diameter, in the others to 7 %
+ * (MetricFormulaTest).
  */
 final class MetricFormula {
 	static final String SOURCE = "not in the table, computed by the formula of ISO 965-1";
@@ -11,8 +12,8 @@ final class MetricFormula {
 	/** The bounds of the standard's ranges of diameter; a range is reckoned with its geometric mean; mm (ISO 965-1). */
 	private static final double[] RANGES = {0.99, 1.4, 2.8, 5.6, 11.2, 22.4, 45, 90, 180, 355};
 	/** The steps of R40 in a decade (ISO 3, rounded as ISO 965-1 prints them). */
-	private static final double[] R40 = {1, 1.06, 1.12, 1.18, 1.25, 1.32, 1.4, 1.5, 1.6, 1.7, 1.8, 1.9, 2, 2.12, 2.24, 2.36, 2.5, 2.65, 2.8, 3, 3.15, 3.35, 3.55,
-			3.75, 4, 4.25, 4.5, 4.75, 5, 5.3, 5.6, 6, 6.3, 6.7, 7.1, 7.5, 8, 8.5, 9, 9.5};
+	private static final double[] R40 = {1, 1.06, 1.12, 1.18, 1.25, 1.32, 1.4, 1.5, 1.6, 1.7, 1.8, 1.9, 2, 2.12, 2.24, 2.36, 2.5, 2.65, 2.8,
+			3, 3.15, 3.35, 3.55, 3.75, 4, 4.25, 4.5, 4.75, 5, 5.3, 5.6, 6, 6.3, 6.7, 7.1, 7.5, 8, 8.5, 9, 9.5};
 	/** From one grade to the next the tolerance grows by four steps of R40, 1.25 times (ISO 965-1). */
 	private static final int STEPS_A_GRADE = 4;
 	/** Grade 6 of the nut lies 1.32 above that of the bolt, five steps of R40 (ISO 965-1). */

@@ -61,7 +61,10 @@ final class MetricTable {
 		return OptionalDouble.empty();
 	}
 
-	/** Limits of a class such as {@code 6H} or {@code 4H5H} (pitch diameter's grade first); empty for a grade that ISO 965-1 does not have at the pitch. */
+	/**
+	 * Limits of a class such as {@code 6H} or {@code 4H5H} (pitch diameter's grade first); empty for a grade that ISO 965-1 does not have
+	 * at the pitch.
+	 */
 	Optional<Limits> limits(ThreadSpec spec, MetricClass wanted) {
 		Limits ruling = published.get(key(spec.diameter(), spec.pitch(), wanted.name()));
 		if (ruling != null && spec.system() == ThreadSystem.METRIC) {

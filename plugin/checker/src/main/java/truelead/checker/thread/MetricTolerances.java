@@ -30,12 +30,16 @@ final class MetricTolerances {
 			.map(r -> line(r, 0, Double.MAX_VALUE, Integer.parseInt(r.get("grade")))).toList();
 	private static final List<Tolerance> MAJOR = DataFile.rows(MetricTolerances.class, "metric-major-tolerance.csv").stream()
 			.map(r -> line(r, 0, Double.MAX_VALUE, Integer.parseInt(r.get("grade")))).toList();
-	private static final List<Tolerance> DEVIATION = DataFile.rows(MetricTolerances.class, "metric-deviation-G.csv").stream().map(r -> line(r, 0, Double.MAX_VALUE, 0)).toList();
+	private static final List<Tolerance> DEVIATION = DataFile.rows(MetricTolerances.class, "metric-deviation-G.csv").stream()
+			.map(r -> line(r, 0, Double.MAX_VALUE, 0)).toList();
 
 	private MetricTolerances() {
 	}
 
-	/** The tolerance of the pitch diameter; empty for a grade that the standard does not have at this pitch, and under its smallest diameter. */
+	/**
+	 * The tolerance of the pitch diameter; empty for a grade that the standard does not have at this pitch, and under its smallest
+	 * diameter.
+	 */
 	static Optional<Tolerance> pitch(ThreadSpec spec, int grade) {
 		return of(PITCH, spec, grade, (s, g) -> MetricFormula.pitchTolerance(s.diameter(), s.pitch(), g));
 	}
@@ -51,19 +55,23 @@ final class MetricTolerances {
 	}
 
 	/**
-	 * The tolerance of a bolt's pitch diameter: five steps of R40 below the nut's, and four more or less for each grade beside the nearest one that the nut has (ISO 965-1: TD2 = 1.32 Td2).
-	 * M20x1.5 of grade 6: 140 where the nut has 190.
+	 * The tolerance of a bolt's pitch diameter: five steps of R40 below the nut's, and four more or less for each grade beside the nearest
+	 * one that the nut has (ISO 965-1: TD2 = 1.32 Td2). M20x1.5 of grade 6: 140 where the nut has 190.
 	 */
 	static Optional<Tolerance> boltPitch(ThreadSpec spec, int grade) {
 		Optional<Tolerance> nut = Optional.empty();
 		for (int near = Math.max(FINEST, Math.min(COARSEST, grade)); nut.isEmpty() && near >= FINEST; near--) {
 			nut = pitch(spec, near);
 		}
-		return nut.map(known -> new Tolerance(known.over(), known.upTo(), known.pitch(), grade, MetricFormula.boltTolerance(known.micrometres(), grade - known.grade()),
-				"by that of the nut, 1.32 times as wide, " + known.source()));
+		return nut.map(known -> new Tolerance(known.over(), known.upTo(), known.pitch(), grade,
+				MetricFormula.boltTolerance(known.micrometres(), grade - known.grade()), "by that of the nut, 1.32 times as wide, "
+				+ known.source()));
 	}
 
-	/** A grade of the minor diameter, or the next finer one where the standard leaves it out: 6 below pitch 0.3 mm, 5 below 0.25 (ISO 965-1). */
+	/**
+	 * A grade of the minor diameter, or the next finer one where the standard leaves it out: 6 below pitch 0.3 mm, 5 below 0.25 (ISO
+	 * 965-1).
+	 */
 	static int grade(ThreadSpec spec, int usual) {
 		int grade = usual;
 		while (spec.pitch() < ALL_GRADES - 1e-4 && grade > FINEST && minor(spec, grade).isEmpty()) {
@@ -77,14 +85,17 @@ final class MetricTolerances {
 		return position == 'G' ? of(DEVIATION, spec, 0, (s, g) -> MetricFormula.deviationG(s.pitch())) : Optional.of(NO_DEVIATION);
 	}
 
-	/** The table's tolerance; by formula where the table has no line for the diameter and pitch, nothing where it has the line and leaves the grade out. */
+	/**
+	 * The table's tolerance; by formula where the table has no line for the diameter and pitch, nothing where it has the line and leaves
+	 * the grade out.
+	 */
 	private static Optional<Tolerance> of(List<Tolerance> table, ThreadSpec spec, int grade, ToIntBiFunction<ThreadSpec, Integer> formula) {
 		if (spec.diameter() < SMALLEST) {
 			return Optional.empty();
 		}
 		List<Tolerance> lines = table.stream().filter(t -> t.suits(spec)).toList();
-		return lines.isEmpty() ? Optional.of(new Tolerance(0, 0, spec.pitch(), grade, formula.applyAsInt(spec, grade), MetricFormula.SOURCE))
-				: lines.stream().filter(t -> t.grade() == grade).findFirst();
+		return lines.isEmpty() ? Optional.of(new Tolerance(0, 0, spec.pitch(), grade, formula.applyAsInt(spec, grade),
+				MetricFormula.SOURCE)) : lines.stream().filter(t -> t.grade() == grade).findFirst();
 	}
 
 	private static Tolerance line(DataRow row, double over, double upTo, int grade) {

@@ -1,8 +1,8 @@
 package truelead.checker.thread;
 
 /**
- * What can be said of a tap's advance where nothing names its thread: the finest pitch in the tables is 0.08 mm, the coarsest of taps 8 mm. An
- * advance far outside is that of no thread.
+ * What can be said of a tap's advance where nothing names its thread: the finest pitch in the tables is 0.08 mm, the coarsest of taps 8 mm.
+ * An advance far outside is that of no thread.
  */
 public final class NoLead {
 

@@ -16,7 +16,8 @@ final class PipeTable {
 	PipeTable() {
 		for (DataRow r : DataFile.rows(PipeTable.class, "npt.csv")) {
 			for (ThreadSystem system : List.of(ThreadSystem.NPT, ThreadSystem.NPTF)) {
-				sizes.add(new PipeSize(system, r.get("size"), decimal(r, "D"), DataFile.number(r, "tpi"), decimal(r, "E1"), Optional.empty(),
+				sizes.add(new PipeSize(system, r.get("size"), decimal(r, "D"), DataFile.number(r, "tpi"), decimal(r, "E1"),
+						Optional.empty(),
 						Optional.of(decimal(r, "E0")), Optional.of(decimal(r, "L1")), Optional.of(decimal(r, "L2")), Optional.empty(),
 						Optional.empty(), system == ThreadSystem.NPT ? r.get("source")
 								: "basic sizes of NPT, as ASME B1.20.3 has them (from memory)"));
@@ -38,30 +39,37 @@ final class PipeTable {
 		}
 	}
 
-	/** ISO 7-1: all diameters of Rp give or take a turn and a quarter of the taper, from 2 1/2 a turn and a half (from memory). Rp 1/4: 11.341 to 11.549. */
+	/**
+	 * ISO 7-1: all diameters of Rp give or take a turn and a quarter of the taper, from 2 1/2 a turn and a half (from memory). Rp 1/4:
+	 * 11.341 to 11.549.
+	 */
 	private static PipeSize parallel(DataRow r) {
 		double turns = DataFile.number(r, "d") > LARGE ? 1.5 : 1.25;
 		BigDecimal tolerance = Decimals.round(turns * DataFile.number(r, "P") / 16, 3);
 		BigDecimal both = tolerance.add(tolerance);
-		return new PipeSize(ThreadSystem.RP, r.get("size"), decimal(r, "d"), DataFile.number(r, "tpi"), decimal(r, "d2").subtract(tolerance),
-				Optional.of(decimal(r, "d1").subtract(tolerance)), Optional.empty(), Optional.of(decimal(r, "gaugeLength")), Optional.of(decimal(r, "usefulLength")),
-				Optional.of(both), Optional.of(both), "ISO 7-1 Table 1 (tolerances from memory)");
+		return new PipeSize(ThreadSystem.RP, r.get("size"), decimal(r, "d"), DataFile.number(r, "tpi"),
+				decimal(r, "d2").subtract(tolerance), Optional.of(decimal(r, "d1").subtract(tolerance)), Optional.empty(),
+				Optional.of(decimal(r, "gaugeLength")), Optional.of(decimal(r, "usefulLength")), Optional.of(both), Optional.of(both),
+				"ISO 7-1 Table 1 (tolerances from memory)");
 	}
 
 	/**
-	 * ASME B1.20.1: the straight threads have the pitch diameter of the taper one at the gauge plane, NPSM with the tolerance of Unified 2B over nine pitches (1/8-27: 0.3736 to 0.3783), NPSC give or take a turn and a half of the
-	 * taper, 1.5 P / 16 (1/8-27: 0.3736, NPSC 0.3701 to 0.3771). The smallest minor diameter of NPSM lies 0.433 P below.
+	 * ASME B1.20.1: the straight threads have the pitch diameter of the taper one at the gauge plane, NPSM with the tolerance of Unified 2B
+	 * over nine pitches (1/8-27: 0.3736 to 0.3783), NPSC give or take a turn and a half of the taper, 1.5 P / 16 (1/8-27: 0.3736, NPSC
+	 * 0.3701 to 0.3771). The smallest minor diameter of NPSM lies 0.433 P below.
 	 */
 	private void straight(DataRow r) {
 		BigDecimal pitch = decimal(r, "E1");
 		double tpi = DataFile.number(r, "tpi");
 		BigDecimal turns = Decimals.round(1.5 / 16 / tpi, 4);
 		BigDecimal middle = pitch.setScale(4, RoundingMode.HALF_UP);
-		sizes.add(new PipeSize(ThreadSystem.NPSM, r.get("size"), decimal(r, "D"), tpi, middle, Optional.of(Decimals.round(pitch.doubleValue() - 0.4330127 / tpi, 4)),
-				Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(mechanical(DataFile.number(r, "D"), 1 / tpi)), Optional.empty(),
+		sizes.add(new PipeSize(ThreadSystem.NPSM, r.get("size"), decimal(r, "D"), tpi, middle,
+				Optional.of(Decimals.round(pitch.doubleValue() - 0.4330127 / tpi, 4)), Optional.empty(), Optional.empty(), Optional.empty(),
+				Optional.of(mechanical(DataFile.number(r, "D"), 1 / tpi)), Optional.empty(),
 				"ASME B1.20.1, by its formulas (from memory); largest minor diameter not in the table"));
-		sizes.add(new PipeSize(ThreadSystem.NPSC, r.get("size"), decimal(r, "D"), tpi, middle.subtract(turns), Optional.empty(), Optional.empty(), Optional.empty(),
-				Optional.empty(), Optional.of(turns.add(turns)), Optional.empty(), "ASME B1.20.1, by its formulas (from memory)"));
+		sizes.add(new PipeSize(ThreadSystem.NPSC, r.get("size"), decimal(r, "D"), tpi, middle.subtract(turns), Optional.empty(),
+				Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(turns.add(turns)), Optional.empty(),
+				"ASME B1.20.1, by its formulas (from memory)"));
 	}
 
 	private static BigDecimal mechanical(double d, double p) {
@@ -80,7 +88,8 @@ final class PipeTable {
 	Optional<Limits> limits(ThreadSpec spec) {
 		return find(spec.system(), spec.size()).filter(s -> s.tpi() == spec.tpi())
 				.map(s -> new Limits("", spec.unit(), s.minor(), plus(s.minor(), s.minorTolerance()), Optional.of(s.pitchDiameter()),
-						plus(Optional.of(s.pitchDiameter()), s.pitchTolerance()), Optional.of(s.major()), Origin.of(s.source()), s.source()));
+						plus(Optional.of(s.pitchDiameter()), s.pitchTolerance()), Optional.of(s.major()),
+						Origin.of(s.source()), s.source()));
 	}
 
 	private static Optional<BigDecimal> plus(Optional<BigDecimal> basic, Optional<BigDecimal> tolerance) {

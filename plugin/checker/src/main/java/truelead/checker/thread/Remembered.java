@@ -5,8 +5,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /**
- * A function whose last answers are kept: a program asks for the limits of one thread at ten thousand holes, an editor reads the same comments
- * at every key. All is forgotten when there are too many answers.
+ * A function whose last answers are kept: a program asks for the limits of one thread at ten thousand holes, an editor reads the same
+ * comments at every key. All is forgotten when there are too many answers.
  *
  * @param <Q> what is asked, with equals and hashCode
  * @param <A> the answer, immutable

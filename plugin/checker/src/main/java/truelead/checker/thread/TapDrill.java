@@ -27,7 +27,8 @@ public record TapDrill(String name, double diameter, LengthUnit unit, Origin ori
 		static {
 			for (DataRow r : DataFile.rows(TapDrill.class, "tap-drill-metric.csv")) {
 				TABLE.put(ThreadSpec.metric(DataFile.number(r, "D"), DataFile.number(r, "P")).designation(),
-						new TapDrill(r.get("drill"), DataFile.number(r, "drill"), LengthUnit.MM, Origin.of(r.get("source")), r.get("source")));
+						new TapDrill(r.get("drill"), DataFile.number(r, "drill"), LengthUnit.MM, Origin.of(r.get("source")),
+								r.get("source")));
 			}
 		}
 	}
@@ -96,14 +97,17 @@ public record TapDrill(String name, double diameter, LengthUnit unit, Origin ori
 		OptionalDouble largest = limits.isPresent() ? limits.get().minorMaxMm() : OptionalDouble.empty();
 		double most = largest.orElse(least.getAsDouble() + 0.3 * spec.pitch());
 		double target = Math.min(Math.max(wanted, least.getAsDouble()), most);
-		String rule = spec.system().metric() ? "ISO 2306: D - P, as a drill that is made" : "drill nearest to D - P in the limits of the minor diameter";
+		String rule = spec.system().metric() ? "ISO 2306: D - P, as a drill that is made"
+				: "drill nearest to D - P in the limits of the minor diameter";
 		double from = least.getAsDouble();
-		return DrillSizes.nearest(target, from, most, spec.unit())
-				.or(() -> spec.unit() == LengthUnit.INCH ? DrillSizes.nearest(target, from, most, LengthUnit.MM) : Optional.empty()).map(d -> new TapDrill(d.name(), d.diameter(), d.unit(), Origin.COMPUTED, rule));
+		return DrillSizes.nearest(target, from, most, spec.unit()).or(() -> spec.unit() == LengthUnit.INCH
+				? DrillSizes.nearest(target, from, most, LengthUnit.MM) : Optional.empty())
+				.map(d -> new TapDrill(d.name(), d.diameter(), d.unit(), Origin.COMPUTED, rule));
 	}
 
 	private static TapDrill inch(String name, String source) {
-		double diameter = DrillSizes.drills(LengthUnit.INCH).stream().filter(d -> d.name().equals(name)).findFirst().orElseThrow().diameter();
+		double diameter = DrillSizes.drills(LengthUnit.INCH).stream().filter(d -> d.name().equals(name)).findFirst()
+				.orElseThrow().diameter();
 		return new TapDrill(name, diameter, LengthUnit.INCH, Origin.of(source), source);
 	}
 

@@ -41,8 +41,8 @@ public record ThreadSpec(ThreadSystem system, String series, String size, double
 	/** A right-hand inch thread with a measurable diameter; the diameter in inches, the series as in ASME B1.1 or empty. */
 	public static ThreadSpec inch(ThreadSystem system, String series, double inches, double tpi) {
 		boolean numbered = system == ThreadSystem.UNIFIED || system == ThreadSystem.UNJ;
-		return new ThreadSpec(system, series, numbered ? InchSize.name(inches) : InchSize.fraction(inches), inches * LengthUnit.INCH.mm(), LengthUnit.INCH.mm() / tpi, tpi, 1,
-				Hand.RIGHT, Optional.empty());
+		return new ThreadSpec(system, series, numbered ? InchSize.name(inches) : InchSize.fraction(inches), inches * LengthUnit.INCH.mm(),
+				LengthUnit.INCH.mm() / tpi, tpi, 1, Hand.RIGHT, Optional.empty());
 	}
 
 	/** A Unified thread whose series is looked up; UNS where it is in none. The diameter in inches. */
@@ -55,7 +55,10 @@ public record ThreadSpec(ThreadSystem system, String series, String size, double
 		return new ThreadSpec(system, "", size, diameter, LengthUnit.INCH.mm() / tpi, tpi, 1, Hand.RIGHT, Optional.empty());
 	}
 
-	/** A right-hand thread of one start of another system, named by its size; diameter and pitch in mm, tpi 0 where the standard gives the pitch. */
+	/**
+	 * A right-hand thread of one start of another system, named by its size; diameter and pitch in mm, tpi 0 where the standard gives the
+	 * pitch.
+	 */
 	public static ThreadSpec other(ThreadSystem system, String size, double diameter, double pitch, double tpi) {
 		return new ThreadSpec(system, "", size, diameter, pitch, tpi, 1, Hand.RIGHT, Optional.empty());
 	}
@@ -90,7 +93,10 @@ public record ThreadSpec(ThreadSystem system, String series, String size, double
 		return threadClass.isEmpty() ? this : new ThreadSpec(system, series, size, diameter, pitch, tpi, starts, hand, Optional.empty());
 	}
 
-	/** The thread that a wire insert of this size is screwed into: of the same pitch, larger by 1.5 H = 1.299 P (ASME B18.29.1, DIN 8140-2; from memory). */
+	/**
+	 * The thread that a wire insert of this size is screwed into: of the same pitch, larger by 1.5 H = 1.299 P (ASME B18.29.1, DIN 8140-2;
+	 * from memory).
+	 */
 	public ThreadSpec forWireInsert() {
 		return new ThreadSpec(system, series, size, diameter + 0.75 * Math.sqrt(3) * pitch, pitch, tpi, starts, hand, threadClass);
 	}
@@ -100,7 +106,10 @@ public record ThreadSpec(ThreadSystem system, String series, String size, double
 		return other == hand ? this : new ThreadSpec(system, series, size, diameter, pitch, tpi, starts, other, threadClass);
 	}
 
-	/** Whether a cutter that reaches a diameter, mm, may cut it: from its own diameter up to what a sharp tip cuts deeper, 0.2165 P (ISO 68-1), and a little. */
+	/**
+	 * Whether a cutter that reaches a diameter, mm, may cut it: from its own diameter up to what a sharp tip cuts deeper, 0.2165 P (ISO
+	 * 68-1), and a little.
+	 */
 	public boolean cutBy(double reached) {
 		return reached >= diameter - 0.01 && reached <= diameter + 0.25 * pitch;
 	}
@@ -115,7 +124,10 @@ public record ThreadSpec(ThreadSystem system, String series, String size, double
 		return withoutClass().designation().equals(other.withoutClass().designation());
 	}
 
-	/** The designation in full, with the pitch always: {@code M4x0.7-4H}, {@code M20x4P2}, {@code #10-32 UNF-2B-LH}, {@code 1/4-18 NPT}, {@code G 1/2}. */
+	/**
+	 * The designation in full, with the pitch always: {@code M4x0.7-4H}, {@code M20x4P2}, {@code #10-32 UNF-2B-LH}, {@code 1/4-18 NPT},
+	 * {@code G 1/2}.
+	 */
 	public String designation() {
 		return Designation.of(this);
 	}
@@ -129,9 +141,10 @@ public record ThreadSpec(ThreadSystem system, String series, String size, double
 
 	@Override
 	public boolean equals(Object other) {
-		return this == other || other instanceof ThreadSpec thread && Double.compare(diameter, thread.diameter) == 0 && Double.compare(pitch, thread.pitch) == 0
-				&& Double.compare(tpi, thread.tpi) == 0 && system == thread.system && hand == thread.hand && starts == thread.starts && series.equals(thread.series)
-				&& size.equals(thread.size) && threadClass.equals(thread.threadClass);
+		return this == other || other instanceof ThreadSpec thread && Double.compare(diameter, thread.diameter) == 0
+				&& Double.compare(pitch, thread.pitch) == 0 && Double.compare(tpi, thread.tpi) == 0 && system == thread.system
+				&& hand == thread.hand && starts == thread.starts && series.equals(thread.series) && size.equals(thread.size)
+				&& threadClass.equals(thread.threadClass);
 	}
 
 	@Override

@@ -102,16 +102,16 @@ public enum ThreadSystem {
 	}
 
 	/**
-	 * Depth of the full thread divided by the pitch, by which drills are told in percent: 3/4 of the triangle for 60 degrees (convention of the
-	 * Unified drill tables, Machinery's Handbook), else the depth of the standard's own form (from memory but for Whitworth and Tr).
+	 * Depth of the full thread divided by the pitch, by which drills are told in percent: 3/4 of the triangle for 60 degrees (convention of
+	 * the Unified drill tables, Machinery's Handbook), else the depth of the standard's own form (from memory but for Whitworth and Tr).
 	 */
 	public double depthOverPitch() {
 		return depth;
 	}
 
 	/**
-	 * Depth of the internal profile divided by the pitch, which a thread mill cuts: 5/8 of the triangle for 60 degrees (ISO 68-1), 0.8 for taper
-	 * pipe of 60 degrees (ASME B1.20.1), else the depth of the standard's own form.
+	 * Depth of the internal profile divided by the pitch, which a thread mill cuts: 5/8 of the triangle for 60 degrees (ISO 68-1), 0.8 for
+	 * taper pipe of 60 degrees (ASME B1.20.1), else the depth of the standard's own form.
 	 */
 	public double profileOverPitch() {
 		return flankAngle != 60 || this == MINIATURE ? depth : taper ? 0.8 : 5 * Math.sqrt(3) / 16;

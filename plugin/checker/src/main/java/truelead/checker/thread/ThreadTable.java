@@ -19,7 +19,8 @@ public final class ThreadTable {
 
 	private final MetricTable metric = new MetricTable();
 	private final Map<ThreadSystem, List<ThreadSpec>> bySystem = new ConcurrentHashMap<>();
-	private final Lately<Optional<Limits>> limits = new Lately<>(spec -> limits(spec, spec.threadClass().orElseGet(() -> defaultClass(spec))));
+	private final Lately<Optional<Limits>> limits =
+			new Lately<>(spec -> limits(spec, spec.threadClass().orElseGet(() -> defaultClass(spec))));
 
 	/** The tables that a metric program never asks for are read when they are. */
 	private static final class Inch {
@@ -71,7 +72,8 @@ public final class ThreadTable {
 			case METRIC, MJ -> metric.holds(spec.diameter(), spec.pitch());
 			case UNIFIED, UNJ -> Inch.UNIFIED.row(spec.inches(), spec.tpi()).isPresent();
 			case BSW, BSF -> Rounded.ROUNDED.whitworth().stream().anyMatch(w -> w.system() == spec.system() && sameSize(w, spec));
-			case NPT, NPTF, NPSM, NPSC, G, RP, RC, R -> Pipe.PIPE.find(spec.system(), spec.size()).filter(s -> s.tpi() == spec.tpi()).isPresent();
+			case NPT, NPTF, NPSM, NPSC, G, RP, RC, R -> Pipe.PIPE.find(spec.system(), spec.size()).filter(s ->
+					s.tpi() == spec.tpi()).isPresent();
 			default -> Other.TABLE.holds(spec);
 		};
 	}
@@ -88,7 +90,8 @@ public final class ThreadTable {
 			case UNIFIED -> Inch.UNIFIED.rows().stream().map(r -> ThreadSpec.inch(system, r.series(), r.diameter(), r.tpi())).toList();
 			case UNJ -> Inch.UNIFIED.rows().stream().map(r -> ThreadSpec.inch(system, unj(r.series()), r.diameter(), r.tpi())).toList();
 			case BSW, BSF -> Rounded.ROUNDED.whitworth().stream().filter(w -> w.system() == system).toList();
-			case NPT, NPTF, NPSM, NPSC, G, RP, RC, R -> Pipe.PIPE.sizes().stream().filter(s -> s.system() == system).map(PipeTable.PipeSize::spec).toList();
+			case NPT, NPTF, NPSM, NPSC, G, RP, RC,
+					R -> Pipe.PIPE.sizes().stream().filter(s -> s.system() == system).map(PipeTable.PipeSize::spec).toList();
 			default -> Other.TABLE.threads(system);
 		};
 	}
@@ -153,19 +156,27 @@ public final class ThreadTable {
 		return limits.of(spec);
 	}
 
-	/** The limits of an external thread of the class called out, a metric one in capitals too, or else of its default class: 6g, 2A; empty where neither table nor formula gives them. */
+	/**
+	 * The limits of an external thread of the class called out, a metric one in capitals too, or else of its default class: 6g, 2A; empty
+	 * where neither table nor formula gives them.
+	 */
 	public Optional<BoltLimits> boltLimits(ThreadSpec spec) {
 		boolean inch = spec.system() == ThreadSystem.UNIFIED || spec.system() == ThreadSystem.UNJ;
-		return BoltTable.limits(spec, spec.threadClass().orElseGet(() -> BoltTable.defaultClass(spec)), inch ? Inch.UNIFIED.row(spec.inches(), spec.tpi()) : Optional.empty());
+		return BoltTable.limits(spec, spec.threadClass().orElseGet(() -> BoltTable.defaultClass(spec)),
+				inch ? Inch.UNIFIED.row(spec.inches(), spec.tpi()) : Optional.empty());
 	}
 
 	/** The limits of screws of the class called out, or else of all usual ones; none for a class of holes. */
 	public List<BoltLimits> boltClasses(ThreadSpec spec) {
 		List<String> names = spec.threadClass().map(List::of).orElseGet(() -> BoltTable.classes(spec.system()));
-		return limits(spec).isPresent() && spec.threadClass().isPresent() ? List.of() : names.stream().flatMap(name -> boltLimits(spec.withClass(name)).stream()).toList();
+		return limits(spec).isPresent() && spec.threadClass().isPresent() ? List.of()
+				: names.stream().flatMap(name -> boltLimits(spec.withClass(name)).stream()).toList();
 	}
 
-	/** The class that is meant when none is said: 6H (5H up to M1.4; where ISO 965-1 has no such grade at the pitch, the next finer one), 2B, 3B for UNJ, 4H5H for MJ above 5 mm, 7H for Tr, 2G for ACME; empty for the others. */
+	/**
+	 * The class that is meant when none is said: 6H (5H up to M1.4; where ISO 965-1 has no such grade at the pitch, the next finer one),
+	 * 2B, 3B for UNJ, 4H5H for MJ above 5 mm, 7H for Tr, 2G for ACME; empty for the others.
+	 */
 	public String defaultClass(ThreadSpec spec) {
 		return switch (spec.system()) {
 			case METRIC -> MetricTolerances.grade(spec, spec.diameter() < SMALL_METRIC ? 5 : 6) + "H";

@@ -10,12 +10,11 @@ import java.util.List;
  * tables: pitch to 8 decimals, what lies between to 6, tolerances and basic sizes to 4, then 1B and 2B minor diameters of
  * 0.138 in and over to 3.
  *
- * <p>
- * Checked against 247 rows of the published table (38 from prints, the others from memory, see unified-published.csv): all but #6-32 3B
- * and 1-14 UNS agree to the last digit. Two things are not in the formula's text and were
- * found from the tables: the sums are made of numbers already rounded to 4 decimals (7/8-14 minor diameter 0.7977 + 0.0158 =
- * 0.8135, printed 0.814), and the tolerance of a thread whose length of engagement is 9 pitches is computed not for its own
- * diameter but, in the tables, for the nearest step of 1/8 in to 3/4, 1/4 in to 2 and 1/2 in above, halves down (15/16-16 has that of 1-16).
+ * <p> Checked against 247 rows of the published table (38 from prints, the others from memory, see unified-published.csv): all but #6-32 3B
+ * and 1-14 UNS agree to the last digit. Two things are not in the formula's text and were found from the tables: the sums are made of
+ * numbers already rounded to 4 decimals (7/8-14 minor diameter 0.7977 + 0.0158 = 0.8135, printed 0.814), and the tolerance of a thread
+ * whose length of engagement is 9 pitches is computed not for its own diameter but, in the tables, for the nearest step of 1/8 in to 3/4,
+ * 1/4 in to 2 and 1/2 in above, halves down (15/16-16 has that of 1-16).
  */
 final class UnifiedFormula {
 	/** What the pitch diameter is below D, 3/4 H, in pitches (ASME B1.1, with its number of decimals). */
@@ -64,7 +63,10 @@ final class UnifiedFormula {
 		return pitchMin().add(Decimals.round(tolerance2A(), 6).multiply(BigDecimal.valueOf(factor)).setScale(4, RoundingMode.HALF_UP));
 	}
 
-	/** How far a class of bolts lies below the basic sizes: 0.3 times the tolerance of 2A, but 3A not at all (ASME B1.1, from memory). 1/2-28 UNEF-2A: 0.0011. */
+	/**
+	 * How far a class of bolts lies below the basic sizes: 0.3 times the tolerance of 2A, but 3A not at all (ASME B1.1, from memory).
+	 * 1/2-28 UNEF-2A: 0.0011.
+	 */
 	BigDecimal allowance(String boltClass) {
 		return boltClass.equals("3A") ? BigDecimal.ZERO : Decimals.round(0.3 * tolerance2A(), 4);
 	}
@@ -104,7 +106,10 @@ final class UnifiedFormula {
 		return sum.setScale(fine ? 4 : minorPlaces(), RoundingMode.HALF_UP);
 	}
 
-	/** Tolerance of the minor diameter, not rounded; ASME B1.1 clause 5.8.2 d: 0.05 ∛P² + 0.03 P/D − 0.002 within bounds; for 1B and 2B from 1/4 in up 0.25 P − 0.4 P². */
+	/**
+	 * Tolerance of the minor diameter, not rounded; ASME B1.1 clause 5.8.2 d: 0.05 ∛P² + 0.03 P/D − 0.002 within bounds; for 1B and 2B from
+	 * 1/4 in up 0.25 P − 0.4 P².
+	 */
 	double minorTolerance(boolean class3) {
 		double p = pitch.doubleValue();
 		double small = 0.25 * p - 0.4 * p * p;

@@ -68,7 +68,9 @@ final class UnifiedTable {
 				Optional.of(Decimals.round(inches, 4)), Origin.COMPUTED, source));
 	}
 
-	/** Whether the standard's formulas hold for a thread; a pitch of a third of the diameter leaves no core to speak of: no series has it. */
+	/**
+	 * Whether the standard's formulas hold for a thread; a pitch of a third of the diameter leaves no core to speak of: no series has it.
+	 */
 	static boolean reckons(ThreadSpec spec) {
 		return spec.inches() >= SMALLEST && spec.inches() <= LARGEST && spec.tpi() * spec.inches() >= 3;
 	}

@@ -16,8 +16,8 @@ import truelead.checker.program.Setting;
 
 /**
  * Tool lists at the head of a program that number their tools without a letter, {@code (1: DRILL 6.8)}. The numbers may as well be those of
- * steps or sizes: they are taken for tools where every tool that the program calls is among them, and where those called taps, and no others, tap;
- * one that does not is taken for a slip where the program calls all that the list has.
+ * steps or sizes: they are taken for tools where every tool that the program calls is among them, and where those called taps, and no
+ * others, tap; one that does not is taken for a slip where the program calls all that the list has.
  */
 public final class BareLists {
 
@@ -59,7 +59,8 @@ public final class BareLists {
 		Map<Integer, ToolFacts> tools = new HashMap<>();
 		List<LineComment> head = commentary.main().between(stays.begin(part), stays.firstChange(part) - 1);
 		for (LineComment comment : head) {
-			Optional<ToolListLine> line = comment.code() ? Optional.empty() : second ? ToolListLine.secondColumn(comment.text()) : ToolListLine.bare(comment.text());
+			Optional<ToolListLine> line = comment.code() ? Optional.empty() : second ? ToolListLine.secondColumn(comment.text())
+					: ToolListLine.bare(comment.text());
 			if (line.isPresent()) {
 				lines.put(comment, line.get());
 				ToolFacts facts = FreeText.tool(line.get().text(), FactSource.TOOL_LIST, comment.comment().at(), commentary.unit());

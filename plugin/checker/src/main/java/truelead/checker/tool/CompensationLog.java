@@ -39,7 +39,8 @@ public final class CompensationLog {
 	/** A motion changes compensation from what it was before. */
 	public void add(int order, ToolLog tool, Step step, Compensation before) {
 		if (alone++ < MOST) {
-			entries.add(entry(order, tool, 1, 1, List.of(new Compensations.Switch(0, before, step.modal().compensation())), step instanceof Step.Arc, turn -> List.of(step)));
+			entries.add(entry(order, tool, 1, 1, List.of(new Compensations.Switch(0, before, step.modal().compensation())),
+					step instanceof Step.Arc, turn -> List.of(step)));
 		}
 	}
 
@@ -64,7 +65,8 @@ public final class CompensationLog {
 		return true;
 	}
 
-	private static Entry entry(int order, ToolLog tool, int turns, int stepsEach, List<Compensations.Switch> switches, boolean arc, IntFunction<List<Step>> steps) {
+	private static Entry entry(int order, ToolLog tool, int turns, int stepsEach, List<Compensations.Switch> switches, boolean arc,
+			IntFunction<List<Step>> steps) {
 		return new Entry(tool, new Compensations.Row(order, turns, stepsEach, List.copyOf(switches), arc, steps));
 	}
 

@@ -10,7 +10,10 @@ import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Step;
 import truelead.checker.program.InOrder;
 
-/** The changes of cutter radius compensation in the order of execution; those in motions that come again at place after place are made when they are asked for. */
+/**
+ * The changes of cutter radius compensation in the order of execution; those in motions that come again at place after place are made when
+ * they are asked for.
+ */
 public final class Compensations extends AbstractList<CompensationChange> implements RandomAccess {
 
 	/** Where in the steps of a turn compensation changes. */
@@ -76,7 +79,8 @@ public final class Compensations extends AbstractList<CompensationChange> implem
 		int row = row(index);
 		Row made = entries.get(row).row();
 		int change = index - starts()[row];
-		return new CompensationChange(made.order(change), made.step(change), made.change(change).before(), made.change(change).after(), tools.get(entries.get(row).tool().index()));
+		return new CompensationChange(made.order(change), made.step(change), made.change(change).before(), made.change(change).after(),
+				tools.get(entries.get(row).tool().index()));
 	}
 
 	/** The last change before a step. */
@@ -100,7 +104,8 @@ public final class Compensations extends AbstractList<CompensationChange> implem
 	public List<CompensationChange> byArcs(ToolUse in) {
 		List<CompensationChange> arcs = new ArrayList<>();
 		int first = countBefore(in.firstOrder());
-		for (int row = first < size() ? row(first) : entries.size(); row < entries.size() && entries.get(row).row().order() <= in.lastOrder(); row++) {
+		for (int row = first < size() ? row(first) : entries.size(); row < entries.size()
+				&& entries.get(row).row().order() <= in.lastOrder(); row++) {
 			if (entries.get(row).row().arc()) {
 				arcs.add(get(starts()[row]));
 			}

@@ -6,15 +6,18 @@ import truelead.checker.machine.Step;
 import truelead.checker.program.Plane;
 
 /**
- * Looks for a rapid of a tool down along Z, below level 0 and below what it has cut since it came down, or below the R of its cycle, that nothing is fed behind
- * before it goes up again: a retract whose sign is lost.
+ * Looks for a rapid of a tool down along Z, below level 0 and below what it has cut since it came down, or below the R of its cycle, that
+ * nothing is fed behind before it goes up again: a retract whose sign is lost.
  */
 final class Plunges {
 
 	/** So far below what is open a rapid goes at least that is not meant, mm (common practice, no source). */
 	private static final double BELOW = 1;
 
-	/** The level that the tool may be below nothing, mm: 0, or that of its deepest feed or of R since it came down; below all others where that is not known. */
+	/**
+	 * The level that the tool may be below nothing, mm: 0, or that of its deepest feed or of R since it came down; below all others where
+	 * that is not known.
+	 */
 	private double open;
 	/** A rapid that went down below that, while nothing has come behind it. */
 	private Step.Move last;

@@ -73,13 +73,17 @@ public final class Stays {
 		}
 	}
 
-	/** The subprograms that the last motion of a stay stands in, innermost first, and that no other tool works in: their titles speak of its tool. */
+	/**
+	 * The subprograms that the last motion of a stay stands in, innermost first, and that no other tool works in: their titles speak of its
+	 * tool.
+	 */
 	List<BlockRef> subprograms(ToolLog tool) {
 		return calls(tool).filter(block -> !shared.contains(name(block))).toList();
 	}
 
 	private static Stream<BlockRef> calls(ToolLog tool) {
-		return Stream.iterate(tool.lastMotion(), block -> block.flatMap(BlockRef::caller).isPresent(), block -> block.flatMap(BlockRef::caller)).flatMap(Optional::stream);
+		return Stream.iterate(tool.lastMotion(), block -> block.flatMap(BlockRef::caller).isPresent(),
+				block -> block.flatMap(BlockRef::caller)).flatMap(Optional::stream);
 	}
 
 	/** Whether no other tool is changed to at the block of a tool's change, as in a subprogram that all changes call. */
@@ -100,7 +104,8 @@ public final class Stays {
 		Map<Line, Double> changers = new HashMap<>();
 		for (ToolLog tool : tools) {
 			tool.change().filter(change -> change.caller().isPresent())
-					.ifPresent(change -> changers.merge(new Line(change), tool.tool().value(), (first, other) -> first.equals(other) ? first : Double.valueOf(Double.NaN)));
+					.ifPresent(change -> changers.merge(new Line(change), tool.tool().value(), (first, other) -> first.equals(other) ? first
+							: Double.valueOf(Double.NaN)));
 		}
 		return changers;
 	}
@@ -114,7 +119,8 @@ public final class Stays {
 		Map<String, Double> users = new HashMap<>();
 		Set<String> several = new HashSet<>();
 		for (ToolLog tool : tools) {
-			calls(tool).map(this::name).filter(name -> users.merge(name, tool.tool().value(), (first, any) -> first) != tool.tool().value()).forEach(several::add);
+			calls(tool).map(this::name).filter(name -> users.merge(name, tool.tool().value(), (first, any) -> first) != tool.tool().value())
+					.forEach(several::add);
 		}
 		return several;
 	}
@@ -135,7 +141,10 @@ public final class Stays {
 		return Math.max(0, found >= 0 ? found : -found - 2);
 	}
 
-	/** The line of a tool's change in the main program; for what is in the spindle before a program's first change, that program's first line. */
+	/**
+	 * The line of a tool's change in the main program; for what is in the spindle before a program's first change, that program's first
+	 * line.
+	 */
 	public int changeLine(ToolLog tool) {
 		return changes[tool.index()];
 	}
@@ -160,7 +169,10 @@ public final class Stays {
 		return Math.max(from(tool), changeLine(tool) - ABOVE);
 	}
 
-	/** The last line before the comments of the next tool begin, or a subprogram that stands behind the program: its title says what it does, whoever calls it. */
+	/**
+	 * The last line before the comments of the next tool begin, or a subprogram that stands behind the program: its title says what it
+	 * does, whoever calls it.
+	 */
 	public int to(ToolLog tool) {
 		return Math.min(toNext(tool), commentary.main().nextStart(changeLine(tool)) - 1);
 	}
@@ -193,7 +205,8 @@ public final class Stays {
 
 	/** Whether a later tool of its program of the file taps in a tapping cycle. */
 	boolean tappedLater(ToolLog tool) {
-		return tools.subList(tool.index() + 1, tools.size()).stream().anyMatch(later -> later.part() == tool.part() && later.taps() && later.tool().value() != tool.tool().value());
+		return tools.subList(tool.index() + 1, tools.size()).stream().anyMatch(later -> later.part() == tool.part() && later.taps()
+				&& later.tool().value() != tool.tool().value());
 	}
 
 	/** The line of the first tool change of a program of the file; its last line where there is none. */

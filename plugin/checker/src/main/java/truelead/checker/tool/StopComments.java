@@ -36,10 +36,14 @@ public final class StopComments {
 	}
 
 	private static Stream<String> comments(ProgramText text, int line) {
-		return text.block(line).elements().stream().filter(Element.Comment.class::isInstance).map(element -> ((Element.Comment) element).text());
+		return text.block(line).elements().stream().filter(Element.Comment.class::isInstance)
+				.map(element -> ((Element.Comment) element).text());
 	}
 
-	/** The stay of the tool that begins to work behind an event: of the T word's, or of one without a number that the operator puts in at M0; empty where the same goes on. */
+	/**
+	 * The stay of the tool that begins to work behind an event: of the T word's, or of one without a number that the operator puts in at
+	 * M0; empty where the same goes on.
+	 */
 	public static Optional<ToolLog> newTool(Step.Event event, int stay, int part, int order) {
 		Optional<Setting> number = event.kind() == Step.EventKind.TOOL_CHANGE ? Optional.of(event.modal().tool()) : byHand(event);
 		return number.map(tool -> ToolLog.changed(stay, part, tool, event.block(), event.modal().feed(), order));
@@ -47,7 +51,9 @@ public final class StopComments {
 
 	private static Optional<Setting> byHand(Step.Event event) {
 		boolean byHand = event.kind() == Step.EventKind.STOP
-				&& (comments(event.block().file().text(), event.block().line()).anyMatch(comment -> HandChange.says(comment, true)) || of(event.block()).stream().anyMatch(comment -> HandChange.says(comment, false)));
-		return byHand ? Optional.of(new Setting(Double.NaN, Optional.empty(), Reason.of("the tool is put in by hand at the stop"))) : Optional.empty();
+				&& (comments(event.block().file().text(), event.block().line()).anyMatch(comment -> HandChange.says(comment, true))
+						|| of(event.block()).stream().anyMatch(comment -> HandChange.says(comment, false)));
+		return byHand ? Optional.of(new Setting(Double.NaN, Optional.empty(), Reason.of("the tool is put in by hand at the stop")))
+				: Optional.empty();
 	}
 }

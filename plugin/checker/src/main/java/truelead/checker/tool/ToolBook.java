@@ -28,9 +28,13 @@ import truelead.checker.thread.ToolKind;
 /** Puts together what is known of each tool: notes, its own comments, the list at the head of the program, the tool list file. */
 public final class ToolBook {
 
-	private static final Optional<Fact<Double>> POINT = Optional.of(Fact.of(DrillPoint.ORDINARY, FactSource.DEFAULT, "a point of 118 degrees is assumed"));
+	private static final Optional<Fact<Double>> POINT = Optional.of(Fact.of(DrillPoint.ORDINARY, FactSource.DEFAULT,
+			"a point of 118 degrees is assumed"));
 
-	/** Lines that differ and may list one tool; where a program says something of it at each of thousands of operations, the first of them do. */
+	/**
+	 * Lines that differ and may list one tool; where a program says something of it at each of thousands of operations, the first of them
+	 * do.
+	 */
 	private static final int MOST_LINES = 100;
 
 	private final Commentary commentary;
@@ -51,7 +55,8 @@ public final class ToolBook {
 	}
 
 	/** The text that speaks of a tool in a stay; a loop has many stays with the same. */
-	private record Stretch(int part, int number, boolean changed, boolean taps, boolean drills, double speed, int change, int named, int from, int to, List<Integer> subprograms) {
+	private record Stretch(int part, int number, boolean changed, boolean taps, boolean drills, double speed, int change, int named,
+			int from, int to, List<Integer> subprograms) {
 	}
 
 	/**
@@ -85,7 +90,8 @@ public final class ToolBook {
 				if (lines.size() < MOST_LINES && said.add(pocket + comment.text())) {
 					lines.add(comment);
 				}
-				list.merge(pocket, FreeText.tool(line.text(), FactSource.TOOL_LIST, comment.comment().at(), commentary.unit()), ToolBook::join);
+				list.merge(pocket, FreeText.tool(line.text(), FactSource.TOOL_LIST, comment.comment().at(), commentary.unit()),
+						ToolBook::join);
 			});
 		}
 		for (Note note : commentary.allNotes()) {
@@ -100,7 +106,10 @@ public final class ToolBook {
 		return listed.getOrDefault(pocket(log), List.of());
 	}
 
-	/** Where the list speaks of a tool: in its own program's, or in the first program's where that has none; the only tool listed where none is called. */
+	/**
+	 * Where the list speaks of a tool: in its own program's, or in the first program's where that has none; the only tool listed where none
+	 * is called.
+	 */
 	private Pocket pocket(ToolLog log) {
 		int part = listing.contains(log.part()) ? log.part() : 0;
 		boolean called = log.number() >= 0 || log.change().isPresent() || stays.changes(log.part());
@@ -110,10 +119,12 @@ public final class ToolBook {
 
 	/** The stay with everything that is known of its tool. */
 	public ToolUse use(ToolLog log) {
-		Stretch stretch = new Stretch(log.part(), log.number(), log.change().isPresent(), log.tapsAlone(), log.drillsAlone(), commentary.unit() == LengthUnit.INCH ? log.speed() : Double.NaN, stays.changeLine(log), namedAt(log), stays.from(log), stays.to(log),
-				stays.subprograms(log).stream().map(BlockRef::line).toList());
+		Stretch stretch = new Stretch(log.part(), log.number(), log.change().isPresent(), log.tapsAlone(), log.drillsAlone(),
+				commentary.unit() == LengthUnit.INCH ? log.speed() : Double.NaN, stays.changeLine(log), namedAt(log), stays.from(log),
+				stays.to(log), stays.subprograms(log).stream().map(BlockRef::line).toList());
 		Known known = stretches.computeIfAbsent(stretch, fresh -> known(log, fresh));
-		return new ToolUse(log.index(), log.tool(), log.change(), log.firstOrder(), log.lastOrder(), known.comments(), known.facts(), log.summary());
+		return new ToolUse(log.index(), log.tool(), log.change(), log.firstOrder(), log.lastOrder(), known.comments(), known.facts(),
+				log.summary());
 	}
 
 	private Known known(ToolLog log, Stretch stretch) {
@@ -138,12 +149,14 @@ public final class ToolBook {
 			}
 		}
 		if (facts.kind().isEmpty() && facts.diameter().isEmpty()) {
-			facts = Stream.concat(own.stream(), listed(log).stream()).map(c -> FreeText.bareSize(c.said(), FactSource.TOOL_COMMENT, c.comment().at(), commentary.unit()))
+			facts = Stream.concat(own.stream(), listed(log).stream())
+					.map(c -> FreeText.bareSize(c.said(), FactSource.TOOL_COMMENT, c.comment().at(), commentary.unit()))
 					.reduce(facts, ToolFacts::or);
 		}
 		if (facts.kind().isEmpty() && facts.diameter().isEmpty() && log.drillsAlone()) {
-			facts = Stream.concat(own.stream().filter(c -> c.line() == stretch.change() || c.name() || c.ofTool(log.number())), listed(log).stream())
-					.map(c -> FreeText.sizeOfUnknown(c.said(), FactSource.TOOL_COMMENT, c.comment().at(), commentary.unit())).reduce(facts, ToolFacts::or);
+			facts = Stream.concat(own.stream().filter(c -> c.line() == stretch.change() || c.name() || c.ofTool(log.number())),
+					listed(log).stream()).map(c -> FreeText.sizeOfUnknown(c.said(), FactSource.TOOL_COMMENT, c.comment().at(),
+							commentary.unit())).reduce(facts, ToolFacts::or);
 		}
 		List<ProgramComment> around = new ArrayList<>(1);
 		for (LineComment comment : commentary.free(commentary.main().file(), stays.freeFrom(log), stretch.to())) {
@@ -155,8 +168,9 @@ public final class ToolBook {
 	/** What a comment says of its tool: each text is read once, since a program comes back to the same tools. */
 	private ToolFacts said(LineComment comment, boolean taps, boolean drills) {
 		Location at = comment.comment().at();
-		return texts.computeIfAbsent(new Said(comment.said().strip(), taps, drills), said -> FreeText.tool(said.text(), FactSource.TOOL_COMMENT, at, commentary.unit(),
-				kind -> said.taps() ? kind.tap() : said.drills() && !kind.threading())).at(at);
+		return texts.computeIfAbsent(new Said(comment.said().strip(), taps, drills),
+				said -> FreeText.tool(said.text(), FactSource.TOOL_COMMENT, at, commentary.unit(), kind -> said.taps() ? kind.tap()
+						: said.drills() && !kind.threading())).at(at);
 	}
 
 	/** What TOOL notes say: those with its number wherever they stand, those without one where the stay is; in the order they stand. */
@@ -175,7 +189,10 @@ public final class ToolBook {
 		return facts;
 	}
 
-	/** The line of the T word that calls the tool by its name, which may stand before the change; -1 where it is called by number or in another file. */
+	/**
+	 * The line of the T word that calls the tool by its name, which may stand before the change; -1 where it is called by number or in
+	 * another file.
+	 */
 	private int namedAt(ToolLog log) {
 		return log.tool().word().filter(word -> !log.tool().known()).map(word -> commentary.mainLine(word.block())).orElse(-1);
 	}
@@ -187,13 +204,15 @@ public final class ToolBook {
 	private ToolFacts defaults(ToolFacts facts) {
 		Optional<Fact<Double>> turns = Optional.empty();
 		if (facts.isTap()) {
-			turns = leads.computeIfAbsent(new Tap(facts.kind().orElseThrow().value(), facts.styles().map(Fact::value).orElse(Set.<TapStyle>of())), ToolBook::assumed);
+			turns = leads.computeIfAbsent(new Tap(facts.kind().orElseThrow().value(),
+					facts.styles().map(Fact::value).orElse(Set.<TapStyle>of())), ToolBook::assumed);
 		}
 		return facts.withDefaults(turns, facts.kind().filter(k -> k.value() == ToolKind.DRILL).isPresent() ? POINT : Optional.empty());
 	}
 
 	private static Optional<Fact<Double>> assumed(Tap tap) {
 		LeadForm form = LeadForm.typical(tap.kind(), tap.styles());
-		return Optional.of(Fact.of(form.typicalThreads(), FactSource.DEFAULT, "a lead of " + form.typicalThreads() + " threads, form " + form.name() + ", is assumed"));
+		return Optional.of(Fact.of(form.typicalThreads(), FactSource.DEFAULT, "a lead of " + form.typicalThreads() + " threads, form "
+				+ form.name() + ", is assumed"));
 	}
 }

@@ -39,13 +39,15 @@ final class ToolComments {
 		for (LineComment comment : commentary.main().comments()) {
 			int tool = commentary.tool(comment);
 			if (tool >= 0) {
-				besideT.computeIfAbsent(new Word(stays.partOf(comment.line()), tool), t -> new LinkedHashMap<>()).putIfAbsent(comment.text(), comment);
+				besideT.computeIfAbsent(new Word(stays.partOf(comment.line()), tool), t -> new LinkedHashMap<>())
+						.putIfAbsent(comment.text(), comment);
 			}
 		}
 	}
 
 	/**
-	 * Comments that speak of the tool, nearest to its change first: with its T word, above it, behind the change up to its first cut; a title last.
+	 * Comments that speak of the tool, nearest to its change first: with its T word, above it, behind the change up to its first cut; a
+	 * title last.
 	 *
 	 * @param named       line of the T word that calls it by its name, from 0; -1 where none does
 	 * @param to          last line of its stay, from 0
@@ -125,8 +127,8 @@ final class ToolComments {
 	}
 
 	/**
-	 * Of the comments above a program's first tool those with code between them and its change: they speak of the program as well as of the tool. All of them do
-	 * where the tool drills alone and a later one taps: (M8 TAP) stands above the spot drill.
+	 * Of the comments above a program's first tool those with code between them and its change: they speak of the program as well as of the
+	 * tool. All of them do where the tool drills alone and a later one taps: (M8 TAP) stands above the spot drill.
 	 */
 	private List<LineComment> titles(ToolLog log, List<LineComment> above) {
 		int change = stays.changeLine(log);
@@ -147,17 +149,22 @@ final class ToolComments {
 	/** Remarks behind the blocks of a tool of which nobody else says the size: G83 Z-19 R2 F250 (BOHRER 5.0). */
 	List<LineComment> besideCuts(ToolLog log) {
 		int change = stays.changeLine(log);
-		List<LineComment> beside = new ArrayList<>(commentary.free(commentary.main().file(), change + 1, Math.min(stays.to(log), change + BEHIND)));
+		List<LineComment> beside = new ArrayList<>(commentary.free(commentary.main().file(), change + 1,
+				Math.min(stays.to(log), change + BEHIND)));
 		beside.removeIf(comment -> !comment.code() || !mine(comment, log.number()));
 		return beside;
 	}
 
 	/** Comments at the head of a subprogram that this tool alone works in, of which the program itself says nothing: O1001 (DRILL 8.5). */
 	List<LineComment> inItsSubprogram(ToolLog log) {
-		return stays.subprograms(log).stream().flatMap(block -> commentary.above(block, Optional.empty()).stream().limit(BEHIND)).filter(comment -> mine(comment, log.number())).toList();
+		return stays.subprograms(log).stream().flatMap(block -> commentary.above(block, Optional.empty()).stream().limit(BEHIND))
+				.filter(comment -> mine(comment, log.number())).toList();
 	}
 
-	/** Whether a comment names a kind of tool and no size of it, as MILLING that heads a part of a program, and BORE of a title that is the part's. */
+	/**
+	 * Whether a comment names a kind of tool and no size of it, as MILLING that heads a part of a program, and BORE of a title that is the
+	 * part's.
+	 */
 	private boolean names(LineComment comment, ToolKind kind) {
 		ToolFacts said = FreeText.tool(comment.said().strip(), FactSource.TOOL_COMMENT, comment.comment().at(), commentary.unit());
 		return said.kind().filter(k -> k.value() == kind).isPresent() && said.diameter().isEmpty();
@@ -168,19 +175,27 @@ final class ToolComments {
 	}
 
 	private Optional<ToolKind> kind(LineComment comment) {
-		return FreeText.tool(comment.said().strip(), FactSource.TOOL_COMMENT, comment.comment().at(), commentary.unit()).kind().map(Fact::value);
+		return FreeText.tool(comment.said().strip(), FactSource.TOOL_COMMENT, comment.comment().at(), commentary.unit()).kind()
+				.map(Fact::value);
 	}
 
-	/** Of comments around a change that name a tool for threads and one for none, those that suit what the tool does: (WATCH THE REAMER) stands beside (TAP M8) too. */
+	/**
+	 * Of comments around a change that name a tool for threads and one for none, those that suit what the tool does: (WATCH THE REAMER)
+	 * stands beside (TAP M8) too.
+	 */
 	private List<LineComment> suiting(List<LineComment> around, ToolLog log) {
 		boolean told = log.tapsAlone() || log.drillsAlone();
-		if (!told || around.stream().noneMatch(this::threads) || around.stream().noneMatch(c -> kind(c).filter(k -> !k.threading()).isPresent())) {
+		if (!told || around.stream().noneMatch(this::threads) || around.stream().noneMatch(c -> kind(c).filter(k -> !k.threading())
+				.isPresent())) {
 			return around;
 		}
 		return around.stream().filter(c -> kind(c).filter(k -> k.threading() != log.taps()).isEmpty()).toList();
 	}
 
-	/** Whether the nearest of the comments is the last of a list, line under line, that names several tools without their numbers: none of them is told. */
+	/**
+	 * Whether the nearest of the comments is the last of a list, line under line, that names several tools without their numbers: none of
+	 * them is told.
+	 */
 	private boolean listsSeveral(List<LineComment> before) {
 		if (before.isEmpty()) {
 			return false;

@@ -52,7 +52,8 @@ public final class ToolLog {
 		return new ToolLog(index, part, tool, Optional.of(change), Optional.empty(), feedAtChange, order, new Plunges());
 	}
 
-	private ToolLog(int index, int part, Setting tool, Optional<BlockRef> change, Optional<BlockRef> behind, Setting feedAtChange, int order, Plunges plunges) {
+	private ToolLog(int index, int part, Setting tool, Optional<BlockRef> change, Optional<BlockRef> behind, Setting feedAtChange,
+			int order, Plunges plunges) {
 		this.plunges = plunges;
 		this.behind = behind;
 		this.index = index;
@@ -66,7 +67,8 @@ public final class ToolLog {
 
 	/** The same stay as far as it has gone, which goes on by itself from now on. */
 	public ToolLog(ToolLog other) {
-		this(other.index, other.part, other.tool, other.change, other.behind, other.feedAtChange, other.firstOrder, new Plunges(other.plunges));
+		this(other.index, other.part, other.tool, other.change, other.behind, other.feedAtChange, other.firstOrder,
+				new Plunges(other.plunges));
 		lastOrder = other.lastOrder;
 		lastMotion = other.lastMotion;
 		motionBefore = other.motionBefore;
@@ -146,8 +148,8 @@ public final class ToolLog {
 	}
 
 	/**
-	 * To a place that the program does not know, as by G28 and G53, and to no other, or straight up in rapid: before a tool change it belongs to the next
-	 * tool as well.
+	 * To a place that the program does not know, as by G28 and G53, and to no other, or straight up in rapid: before a tool change it
+	 * belongs to the next tool as well.
 	 */
 	private static boolean home(Step.Move move) {
 		if (move.rapid() && !(move.to().z() <= move.from().z()) && move.to().x() == move.from().x() && move.to().y() == move.from().y()) {
@@ -260,8 +262,8 @@ public final class ToolLog {
 	/** Whether two stays of one number are the same for all that is known of them. */
 	public boolean same(ToolLog other) {
 		return firstOrder == other.firstOrder && lastOrder == other.lastOrder && tool.equals(other.tool) && change.equals(other.change)
-				&& feedAtChange.equals(other.feedAtChange) && lastMotion().equals(other.lastMotion()) && tapping == other.tapping && drilling == other.drilling && Double.compare(speed(), other.speed()) == 0
-				&& summary().equals(other.summary());
+				&& feedAtChange.equals(other.feedAtChange) && lastMotion().equals(other.lastMotion()) && tapping == other.tapping
+				&& drilling == other.drilling && Double.compare(speed(), other.speed()) == 0 && summary().equals(other.summary());
 	}
 
 	/** Whether two stays that have come as far go on alike. */
@@ -271,11 +273,13 @@ public final class ToolLog {
 
 	/** Whether the comments behind it begin where they did in another text of the program. */
 	public boolean endsAs(ToolLog other) {
-		return lastMotion().map(BlockRef::line).equals(other.lastMotion().map(BlockRef::line)) && change.map(BlockRef::line).equals(other.change.map(BlockRef::line));
+		return lastMotion().map(BlockRef::line).equals(other.lastMotion().map(BlockRef::line))
+				&& change.map(BlockRef::line).equals(other.change.map(BlockRef::line));
 	}
 
 	/** What it has done so far besides holes and threads. */
 	public ToolUse.Summary summary() {
-		return new ToolUse.Summary(lastMotion != null, cutWithCoolant, cutDry, tapping, drilling, optionalStops, lengthOffsets, movedWithoutOffset, rigid, feeds, plunges.first());
+		return new ToolUse.Summary(lastMotion != null, cutWithCoolant, cutDry, tapping, drilling, optionalStops, lengthOffsets,
+				movedWithoutOffset, rigid, feeds, plunges.first());
 	}
 }

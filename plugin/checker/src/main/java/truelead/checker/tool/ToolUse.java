@@ -35,7 +35,8 @@ public record ToolUse(int index, Setting tool, Optional<BlockRef> change, int fi
 
 	/** How a message names it: {@code T5}, by its own name, or {@code the tool in the spindle} where no number is known. */
 	public String name() {
-		Optional<String> called = tool.word().map(WordRef::written).filter(word -> word.indexOf('"') >= 0).map(word -> word.substring(word.indexOf('"') + 1).replace("\"", ""));
+		Optional<String> called = tool.word().map(WordRef::written).filter(word -> word.indexOf('"') >= 0)
+				.map(word -> word.substring(word.indexOf('"') + 1).replace("\"", ""));
 		return tool.known() ? "T" + number() : called.filter(name -> !name.isBlank()).orElse("the tool in the spindle");
 	}
 
@@ -54,11 +55,13 @@ public record ToolUse(int index, Setting tool, Optional<BlockRef> change, int fi
 	 * @param feeds          the feeds it used, one entry for each feed mode word
 	 * @param plunge         its first rapid down along Z, below what it had cut last, that nothing was fed behind before it went up again
 	 */
-	public record Summary(boolean moved, boolean cutWithCoolant, boolean cutDry, boolean tapping, boolean drilling, int optionalStops, List<Setting> lengthOffsets, boolean movedWithoutOffset,
-			Optional<WordRef> rigid, List<FeedUse> feeds, Optional<Step.Move> plunge) {
+	public record Summary(boolean moved, boolean cutWithCoolant, boolean cutDry, boolean tapping, boolean drilling, int optionalStops,
+			List<Setting> lengthOffsets, boolean movedWithoutOffset, Optional<WordRef> rigid, List<FeedUse> feeds,
+			Optional<Step.Move> plunge) {
 
 		/** A tool that did nothing. */
-		public static final Summary NOTHING = new Summary(false, false, false, false, false, 0, List.of(), false, Optional.empty(), List.of(), Optional.empty());
+		public static final Summary NOTHING = new Summary(false, false, false, false, false, 0, List.of(), false, Optional.empty(),
+				List.of(), Optional.empty());
 
 		public Summary {
 			lengthOffsets = List.copyOf(lengthOffsets);

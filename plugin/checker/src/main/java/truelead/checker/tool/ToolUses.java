@@ -26,7 +26,10 @@ public final class ToolUses {
 		return new ToolUses(List.copyOf(all), new ConcurrentHashMap<>(), every(all));
 	}
 
-	/** As many stays of an edited text, in a list that nobody changes, of which rules of other tools know the same: numbers, facts, offsets, coolant and kinds of cycles. */
+	/**
+	 * As many stays of an edited text, in a list that nobody changes, of which rules of other tools know the same: numbers, facts, offsets,
+	 * coolant and kinds of cycles.
+	 */
 	public ToolUses edited(List<ToolUse> others) {
 		return new ToolUses(Collections.unmodifiableList(others), gathered, every(others));
 	}
@@ -57,7 +60,10 @@ public final class ToolUses {
 		return all;
 	}
 
-	/** What is gathered of all stays, made once; it is made of nothing but their numbers, facts, offsets, coolant and kinds of cycles, so that it outlives an edit that leaves these alone. */
+	/**
+	 * What is gathered of all stays, made once; it is made of nothing but their numbers, facts, offsets, coolant and kinds of cycles, so
+	 * that it outlives an edit that leaves these alone.
+	 */
 	public <T> T gathered(Class<T> kind, Function<List<ToolUse>, T> maker) {
 		Object known = gathered.get(kind);
 		if (known == null) {

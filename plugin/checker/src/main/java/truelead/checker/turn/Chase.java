@@ -16,7 +16,10 @@ import truelead.checker.thread.ThreadSpec;
 import truelead.checker.tool.ToolLog;
 import truelead.checker.tool.ToolUse;
 
-/** One thread that a lathe cuts by a single point: its passes, between what distances from the axis and what levels they go, and how often the tool went away from the axis to begin one. */
+/**
+ * One thread that a lathe cuts by a single point: its passes, between what distances from the axis and what levels they go, and how often
+ * the tool went away from the axis to begin one.
+ */
 final class Chase {
 
 	/** Part of the pitch that a taper thread may be off its basic size where it begins (common practice, no source). */
@@ -54,7 +57,8 @@ final class Chase {
 
 	/** Whether a pass of this tool and lead may belong to it: one beside it along the axis is another thread's. */
 	boolean takes(Step.Synchronised pass, ToolLog of) {
-		double shared = Math.min(Math.max(pass.from().z(), pass.to().z()), levels.getMax()) - Math.max(Math.min(pass.from().z(), pass.to().z()), levels.getMin());
+		double shared = Math.min(Math.max(pass.from().z(), pass.to().z()), levels.getMax())
+				- Math.max(Math.min(pass.from().z(), pass.to().z()), levels.getMin());
 		double beside = Math.max(Math.abs(pass.to().x()) - radii.getMax(), radii.getMin() - Math.abs(pass.to().x()));
 		double way = Math.abs(pass.to().z() - pass.from().z());
 		boolean apart = shared < BARELY * way || beside > ANOTHER * passes.get(0).lead() && shared < MOSTLY * way;
@@ -64,14 +68,18 @@ final class Chase {
 	/** Whether a motion has its tool and lead. */
 	boolean leads(Step.Synchronised pass, ToolLog of) {
 		double lead = first().lead().value();
-		return tool == of && (Double.compare(lead, pass.lead().value()) == 0 || Math.abs(lead - pass.lead().value()) <= ROUNDED * Math.abs(lead));
+		return tool == of && (Double.compare(lead, pass.lead().value()) == 0
+				|| Math.abs(lead - pass.lead().value()) <= ROUNDED * Math.abs(lead));
 	}
 
 	private static boolean sameWay(Step.Synchronised one, Step.Synchronised other) {
 		return (one.to().z() - one.from().z()) * (other.to().z() - other.from().z()) > 0;
 	}
 
-	/** Takes a pass that the tool began from a distance from the axis, mm, NaN where that is not known; or what is joined to the one before, unless it goes back. */
+	/**
+	 * Takes a pass that the tool began from a distance from the axis, mm, NaN where that is not known; or what is joined to the one before,
+	 * unless it goes back.
+	 */
 	void take(SinglePoint.Pass pass, double before, boolean chained) {
 		Step.Synchronised step = pass.step();
 		if (chained && !sameWay(first(), step)) {
@@ -98,7 +106,10 @@ final class Chase {
 		return passes.get(passes.size() - 1);
 	}
 
-	/** Whether the tool went away from the axis to begin its passes; where not all tell the same, whether they go farther out each time, or as far out as the thread inside and not as far in as outside. */
+	/**
+	 * Whether the tool went away from the axis to begin its passes; where not all tell the same, whether they go farther out each time, or
+	 * as far out as the thread inside and not as far in as outside.
+	 */
 	boolean inside(Optional<ThreadSpec> thread) {
 		boolean sure = (outwards == 0) != (inwards == 0);
 		double outer = passes.get(passes.size() - 1).radius() - passes.get(0).radius();
@@ -129,24 +140,29 @@ final class Chase {
 	}
 
 	private Optional<SinglePoint.Shaft> turned(ThreadSpec thread, TurnedOutside outside) {
-		return outside.shaft(tool, order, thread.diameter() / 2, thread.pitch(), first(), levels).map(shaft -> goesOn ? shaft.begunBefore() : shaft);
+		return outside.shaft(tool, order, thread.diameter() / 2, thread.pitch(), first(), levels)
+				.map(shaft -> goesOn ? shaft.begunBefore() : shaft);
 	}
 
-	/** Whether the outside is turned to the diameter of a parallel thread where it is cut, or the hole bored as wide as its crests inside are. */
+	/**
+	 * Whether the outside is turned to the diameter of a parallel thread where it is cut, or the hole bored as wide as its crests inside
+	 * are.
+	 */
 	boolean prepared(ThreadSpec thread, LatheMotions.Found found, List<ToolUse> uses) {
 		if (thread.system().taper()) {
 			return false;
 		}
 		double crests = thread.diameter() - 2 * thread.system().profileOverPitch() * thread.pitch();
-		return inside(Optional.of(thread)) ? hole(thread, found, uses).flatMap(bore -> bore.cut().diameter()).filter(bored -> Math.abs(bored.value() - crests) <= BORED * thread.pitch()).isPresent()
-				: turned(thread, found.outside()).isPresent();
+		return inside(Optional.of(thread)) ? hole(thread, found, uses).flatMap(bore -> bore.cut().diameter()).filter(bored ->
+				Math.abs(bored.value() - crests) <= BORED * thread.pitch()).isPresent() : turned(thread, found.outside()).isPresent();
 	}
 
 	/** The tool goes back along Z behind the last pass. */
 	void back(Step.Move move) {
 		SinglePoint.Pass last = last();
 		if (last.back().isEmpty()) {
-			passes.set(passes.size() - 1, new SinglePoint.Pass(last.step(), last.begins(), last.infeed(), last.turned(), Optional.of(move)));
+			passes.set(passes.size() - 1, new SinglePoint.Pass(last.step(), last.begins(), last.infeed(), last.turned(),
+					Optional.of(move)));
 		}
 	}
 
@@ -160,8 +176,8 @@ final class Chase {
 	}
 
 	/**
-	 * Whether the deepest pass is as deep as a thread's: out to the major diameter inside a bore; outside down to the minor diameter, 1.08 to 1.3 P
-	 * below the major one by the form of the root (ISO 68-1), with some room for how it is measured.
+	 * Whether the deepest pass is as deep as a thread's: out to the major diameter inside a bore; outside down to the minor diameter, 1.08
+	 * to 1.3 P below the major one by the form of the root (ISO 68-1), with some room for how it is measured.
 	 */
 	boolean suits(ThreadSpec thread) {
 		double pitch = thread.pitch();
@@ -173,7 +189,8 @@ final class Chase {
 	/** Whether the lead is the thread's, and the deepest pass within a pitch of where it should be. */
 	boolean near(ThreadSpec thread) {
 		double lead = Math.abs(first().lead().value()) * first().modal().unit().mm();
-		double off = inside(Optional.of(thread)) ? 2 * radii.getMax() - thread.diameter() : 2 * radii.getMin() - thread.diameter() + DEPTH * thread.pitch();
+		double off = inside(Optional.of(thread)) ? 2 * radii.getMax() - thread.diameter() : 2 * radii.getMin() - thread.diameter()
+				+ DEPTH * thread.pitch();
 		return Math.abs(lead - thread.lead()) <= NEAR * thread.lead() && Math.abs(off) <= thread.pitch();
 	}
 
@@ -194,7 +211,8 @@ final class Chase {
 	private Optional<SinglePoint.Bore> hole(ThreadSpec thread, LatheMotions.Found found, List<ToolUse> uses) {
 		TurnedBores bores = found.bores();
 		boolean cone = thread.system().taper() && bores.cone(tool.part(), thread.diameter() / 2);
-		Hole hole = atThisEnd(found.holes().hole(Places.of(tool.part(), first().modal(), Places.across(2), new Point(0, 0, ends.getMin())), 0), found.turned().applyAsInt(order));
+		Hole hole = atThisEnd(found.holes().hole(Places.of(tool.part(), first().modal(), Places.across(2), new Point(0, 0, ends.getMin())),
+				0), found.turned().applyAsInt(order));
 		Optional<Cut> deepest = hole.deepestBefore(order);
 		boolean down = deepest.map(cut -> cut.direction() < 0).orElse(first().to().z() < first().from().z());
 		// a thread that is cut from the ground outwards begins at its deep end
@@ -202,28 +220,35 @@ final class Chase {
 		double begin = down ? levels.getMax() : levels.getMin();
 		double mouth = deepest.map(Cut::start).orElse(begin);
 		double middle = (end + (down ? Math.min(mouth, begin) : Math.max(mouth, begin))) / 2;
-		Optional<Cut> sized = cone ? bores.bored(tool.part(), order, thread.diameter() / 2).map(bored -> bored.cut(uses.get(bored.tool().index())))
-				: hole.sizedBefore(order, middle).filter(cut -> cut.diameter().filter(Fact::stated).isPresent());
-		return sized.map(cut -> new SinglePoint.Bore(cut, floor(hole, cut, thread.system().taper()), end, thread.system().taper() ? 0 : buried(hole, cut, thread.pitch(), found.outside())));
+		Optional<Cut> sized = cone ? bores.bored(tool.part(), order, thread.diameter() / 2).map(bored ->
+				bored.cut(uses.get(bored.tool().index()))) : hole.sizedBefore(order, middle).filter(cut -> cut.diameter()
+						.filter(Fact::stated).isPresent());
+		return sized.map(cut -> new SinglePoint.Bore(cut, floor(hole, cut, thread.system().taper()), end, thread.system().taper() ? 0
+				: buried(hole, cut, thread.pitch(), found.outside())));
 	}
 
 	/** How far behind the mouth the first pass begins in the wall, mm. */
 	private double buried(Hole hole, Cut sized, double pitch, TurnedOutside turned) {
 		double behind = TurnedOutside.behind(sized.direction(), sized.start(), first());
-		boolean wide = behind > 0 && (goesOn || hole.sizedBefore(order, first().from().z()).flatMap(Cut::diameter).filter(bored -> bored.value() >= 2 * Math.abs(first().from().x())).isPresent()
-				|| turned.hollow(tool.part(), order, first(), pitch));
+		boolean wide = behind > 0 && (goesOn || hole.sizedBefore(order, first().from().z()).flatMap(Cut::diameter).filter(bored ->
+				bored.value() >= 2 * Math.abs(first().from().x())).isPresent() || turned.hollow(tool.part(), order, first(), pitch));
 		return wide ? 0 : behind;
 	}
 
 	/** What is drilled may go through the part, what is bored before it is turned is at its other end. */
 	private static Hole atThisEnd(Hole hole, int turned) {
-		return turned < 0 ? hole : new Hole(hole.place(), hole.cuts().stream().filter(cut -> cut.order() > turned || cut.kind() != Cut.Kind.BORE).toList());
+		return turned < 0 ? hole : new Hole(hole.place(), hole.cuts().stream().filter(cut -> cut.order() > turned
+				|| cut.kind() != Cut.Kind.BORE).toList());
 	}
 
-	/** The deepest level of what is as wide as a cut, a quarter of the lead taken for the same, and half of it for a cone, which is narrower there. */
+	/**
+	 * The deepest level of what is as wide as a cut, a quarter of the lead taken for the same, and half of it for a cone, which is narrower
+	 * there.
+	 */
 	private double floor(Hole hole, Cut sized, boolean cone) {
 		double wide = sized.diameter().orElseThrow().value() - (cone ? 0.5 : 0.25) * first().lead().value() * first().modal().unit().mm();
-		return hole.makingBefore(order).stream().filter(c -> c.diameter().filter(d -> d.value() >= wide).isPresent()).mapToDouble(Cut::shoulder)
-				.filter(level -> !Double.isNaN(level)).reduce(sized.tip(), (one, other) -> sized.direction() * (other - one) > 0 ? other : one);
+		return hole.makingBefore(order).stream().filter(c -> c.diameter().filter(d -> d.value() >= wide).isPresent())
+				.mapToDouble(Cut::shoulder).filter(level -> !Double.isNaN(level))
+				.reduce(sized.tip(), (one, other) -> sized.direction() * (other - one) > 0 ? other : one);
 	}
 }

@@ -8,8 +8,9 @@ import truelead.grammar.Element;
 import truelead.grammar.Expression;
 
 /**
- * What the block of a lathe's threading cycle says of its passes: in the form of two blocks P and Q, in that of one K and D, on RS-274 lathes K and J (from memory), on the diameter where X is one. A number without a decimal point counts
- * thousandths of a millimetre, in inch programs ten-thousandths of an inch (common practice, no source); K has one.
+ * What the block of a lathe's threading cycle says of its passes: in the form of two blocks P and Q, in that of one K and D, on RS-274
+ * lathes K and J (from memory), on the diameter where X is one. A number without a decimal point counts thousandths of a millimetre, in
+ * inch programs ten-thousandths of an inch (common practice, no source); K has one.
  *
  * @param height height of the thread, mm on the radius
  * @param first  depth of the first pass, mm on the radius; NaN where it is not said
@@ -36,7 +37,9 @@ public record CycleDepth(double height, double first, char letter) {
 		char letter = Double.isNaN(oneBlock) ? 'P' : 'K';
 		boolean twoBlocks = !Double.isNaN(mm(block, 'Q', unit));
 		double height = letter == 'K' ? oneBlock : twoBlocks ? mm(block, 'P', unit) : Double.NaN;
-		return isCycle(pass, block) && height > 0 ? Optional.of(new CycleDepth(height, mm(block, beside ? 'J' : letter == 'K' ? 'D' : 'Q', unit), beside ? 'J' : letter)) : Optional.empty();
+		return isCycle(pass, block) && height > 0
+				? Optional.of(new CycleDepth(height, mm(block, beside ? 'J' : letter == 'K' ? 'D' : 'Q', unit), beside ? 'J' : letter))
+				: Optional.empty();
 	}
 
 	/** Whether one motion stands for all passes of a cycle that divides the depth by itself, however it is written. */
@@ -51,7 +54,8 @@ public record CycleDepth(double height, double first, char letter) {
 	}
 
 	private static boolean isCycle(Step.Synchronised pass, Block block) {
-		return pass.code() == 0 && block.words().stream().anyMatch(word -> word.address() == 'G' && word.value() instanceof Expression.Number number && number.value() > 70);
+		return pass.code() == 0 && block.words().stream().anyMatch(word -> word.address() == 'G'
+				&& word.value() instanceof Expression.Number number && number.value() > 70);
 	}
 
 	private static boolean has(Block block, String letters) {

@@ -51,7 +51,8 @@ public final class LatheMotions {
 	 *
 	 * @param turned the number of the last stop before a step at which the part may be turned; -1 for none
 	 */
-	public List<SinglePoint> named(List<ToolUse> uses, Commentary commentary, Stays stays, ToolBook book, Holes holes, IntUnaryOperator turned) {
+	public List<SinglePoint> named(List<ToolUse> uses, Commentary commentary, Stays stays, ToolBook book, Holes holes,
+			IntUnaryOperator turned) {
 		return threads.named(uses, commentary, stays, book, new Found(holes, bores, outside, turned));
 	}
 

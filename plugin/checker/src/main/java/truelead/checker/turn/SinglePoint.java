@@ -24,10 +24,13 @@ import truelead.checker.tool.ToolUse;
  * @param tool   the tool
  * @param inside whether the tool goes away from the axis to begin a pass
  * @param thread the thread that the nearest comment or the tool names; empty where nothing does
- * @param bore   the hole it is cut in; empty for a thread outside, and where no hole in the middle is known or the named thread is not as wide as the passes go
- * @param shaft  what it is cut on; empty for a thread inside, and where the program does not turn the outside to about the diameter of the named thread before
+ * @param bore   the hole it is cut in; empty for a thread outside, and where no hole in the middle is known or the named thread is not as
+ *               wide as the passes go
+ * @param shaft  what it is cut on; empty for a thread inside, and where the program does not turn the outside to about the diameter of the
+ *               named thread before
  */
-public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optional<Fact<ThreadSpec>> thread, Optional<Bore> bore, Optional<Shaft> shaft) {
+public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optional<Fact<ThreadSpec>> thread, Optional<Bore> bore,
+		Optional<Shaft> shaft) {
 
 	/** As many passes as are kept of a thread. */
 	public static final int MOST = 1_000;
@@ -50,13 +53,16 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 	 * @param begins the block that brought the tool to the level where it begins; empty where that is not known
 	 * @param infeed the block that brought the tool to its distance from the axis; empty where that is not known
 	 * @param turned part of a turn by which a word (Q) starts it later; NaN where that is not known
-	 * @param back   the motion along Z that takes the tool back over the thread behind it, straight, or aslant behind one straight across; empty where none does
+	 * @param back   the motion along Z that takes the tool back over the thread behind it, straight, or aslant behind one straight across;
+	 *               empty where none does
 	 */
-	public record Pass(Step.Synchronised step, Optional<BlockRef> begins, Optional<BlockRef> infeed, double turned, Optional<Step.Move> back) {
+	public record Pass(Step.Synchronised step, Optional<BlockRef> begins, Optional<BlockRef> infeed, double turned,
+			Optional<Step.Move> back) {
 
 		/** The same pass as far as another point. */
 		Pass to(Point end) {
-			Step.Synchronised all = new Step.Synchronised(step.block(), step.modal(), step.code(), step.from(), end, step.lead(), step.returns(), step.resolution(), step.turned());
+			Step.Synchronised all = new Step.Synchronised(step.block(), step.modal(), step.code(), step.from(), end, step.lead(),
+					step.returns(), step.resolution(), step.turned());
 			return new Pass(all, begins, infeed, turned, back);
 		}
 
@@ -99,7 +105,8 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 	 * @param floor  level at which it ends and a shoulder begins, a relief before it included, mm
 	 * @param way    +1 or -1, the way along Z towards that
 	 * @param wider  whether the work is seen to be wider somewhere; else the bar may be no thicker than the thread
-	 * @param buried how far behind the end of the work, or the step before its diameter, the first pass begins in the full, mm; 0 where it does not
+	 * @param buried how far behind the end of the work, or the step before its diameter, the first pass begins in the full, mm; 0 where it
+	 *               does not
 	 */
 	public record Shaft(Step turned, double floor, double way, boolean wider, double buried) {
 
@@ -109,7 +116,10 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 		}
 	}
 
-	/** Whether Z is known to grow towards the chuck: what the thread is cut in was drilled or bored that way, or the outside turned that way from before the face, Z0. */
+	/**
+	 * Whether Z is known to grow towards the chuck: what the thread is cut in was drilled or bored that way, or the outside turned that way
+	 * from before the face, Z0.
+	 */
 	public boolean grows() {
 		boolean turned = shaft.filter(outside -> outside.way() > 0 && outside.floor() > 0 && pass().from().z() <= 0).isPresent();
 		return turned || bore.filter(hole -> hole.cut().direction() > 0).isPresent();
@@ -126,12 +136,18 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 		return behind > 0 ? behind : 0;
 	}
 
-	/** How far its first pass begins behind where the work begins, with no relief there, mm: so far the point goes in without a thread; 0 where it does not or nobody knows. */
+	/**
+	 * How far its first pass begins behind where the work begins, with no relief there, mm: so far the point goes in without a thread; 0
+	 * where it does not or nobody knows.
+	 */
 	public double buried() {
 		return shaft.map(Shaft::buried).or(() -> bore.map(Bore::buried)).orElse(0.0);
 	}
 
-	/** Whether its passes go towards the chuck; empty where that is not certain. On a second spindle Z may grow towards its chuck: only what begins below the face comes out for certain. */
+	/**
+	 * Whether its passes go towards the chuck; empty where that is not certain. On a second spindle Z may grow towards its chuck: only what
+	 * begins below the face comes out for certain.
+	 */
 	public Optional<Boolean> towardsChuck() {
 		double way = grows() ? -1 : 1;
 		double from = way * pass().from().z();
@@ -140,7 +156,10 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 		return to < from || out ? Optional.of(to < from) : Optional.empty();
 	}
 
-	/** The hand that spindle and passes give it: under M3 a point that goes towards the chuck cuts a right-hand thread, as a tap goes into the turning part (geometry); empty where that is not certain. */
+	/**
+	 * The hand that spindle and passes give it: under M3 a point that goes towards the chuck cuts a right-hand thread, as a tap goes into
+	 * the turning part (geometry); empty where that is not certain.
+	 */
 	public Optional<Hand> hand() {
 		Modal modal = pass().modal();
 		boolean turns = modal.spindle() == SpindleTurn.CLOCKWISE || modal.spindle() == SpindleTurn.COUNTERCLOCKWISE;
@@ -183,7 +202,10 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 		return inside ? pass.radius() > other.radius() + ROUNDING : pass.radius() < other.radius() - ROUNDING;
 	}
 
-	/** The deepest pass of each of the thread's grooves, in the order that they are begun; of all together where the grooves are not told apart. */
+	/**
+	 * The deepest pass of each of the thread's grooves, in the order that they are begun; of all together where the grooves are not told
+	 * apart.
+	 */
 	public List<Pass> deepestOfEach(ThreadSpec thread) {
 		if (thread.starts() < 2 || grooves(thread) < 2) {
 			return List.of(deepest());
@@ -196,7 +218,8 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 	}
 
 	private int groove(Pass pass, ThreadSpec thread) {
-		return Math.floorMod((int) Math.rint((pass.start() - passes.get(0).start() - beside(pass, thread)) / thread.pitch()), thread.starts());
+		return Math.floorMod((int) Math.rint((pass.start() - passes.get(0).start() - beside(pass, thread)) / thread.pitch()),
+				thread.starts());
 	}
 
 	/** Whether another thread lies over the same stretch along Z, about as far from the axis. */

@@ -27,7 +27,10 @@ import truelead.checker.tool.ToolUse;
 import truelead.checker.wanted.Callouts;
 import truelead.checker.wanted.TitleThreads;
 
-/** Gathers the synchronised passes beside a lathe's axis, one for each lead and stretch of a tool, and finds the thread that each is to make. */
+/**
+ * Gathers the synchronised passes beside a lathe's axis, one for each lead and stretch of a tool, and finds the thread that each is to
+ * make.
+ */
 final class SinglePoints {
 
 	private static final int MOST = 1_000;
@@ -37,7 +40,9 @@ final class SinglePoints {
 	private final List<Chase> chases = new ArrayList<>();
 	/** The stays of their tools. */
 	private final BitSet chasing = new BitSet();
-	/** How far from the axis the last motion along X alone began, mm; NaN behind one that goes aslant, and behind the first one of a tool. */
+	/**
+	 * How far from the axis the last motion along X alone began, mm; NaN behind one that goes aslant, and behind the first one of a tool.
+	 */
 	private double approach = Double.NaN;
 	/** The same, the first motion of a tool included: the way in of a cycle is one of its passes. */
 	private double across = Double.NaN;
@@ -81,7 +86,10 @@ final class SinglePoints {
 		withdrawn = move.from().z() == move.to().z();
 	}
 
-	/** Whether a motion leads along Z against the way of a pass, straight, or aslant behind one across that should have taken the tool off the thread. */
+	/**
+	 * Whether a motion leads along Z against the way of a pass, straight, or aslant behind one across that should have taken the tool off
+	 * the thread.
+	 */
 	private boolean goesBack(Step.Synchronised pass, Step.Move move) {
 		return (move.from().x() == move.to().x() || withdrawn) && (move.to().z() - move.from().z()) * way(pass) < 0;
 	}
@@ -103,7 +111,8 @@ final class SinglePoints {
 			chases.add(known.get());
 			chasing.set(tool.index());
 		}
-		if (left.isPresent() && left.equals(known) && step.from().equals(end) && step.from().x() == step.to().x() && (step.to().z() - step.from().z()) * way(left.get().first()) < 0) {
+		if (left.isPresent() && left.equals(known) && step.from().equals(end) && step.from().x() == step.to().x()
+				&& (step.to().z() - step.from().z()) * way(left.get().first()) < 0) {
 			// the threading code is still in force on the way back
 			left.get().back(new Step.Move(step.block(), step.modal(), false, step.from(), step.to(), step.resolution()));
 		}
@@ -116,8 +125,9 @@ final class SinglePoints {
 	}
 
 	/**
-	 * Each with its thread and the hole that it is cut in: the thread is the last certain callout above it in its tool's comments, the tool's own, that of its line in the tool list, that called out where the tool came before, or the one
-	 * of the title that is as deep, or that the work is turned for.
+	 * Each with its thread and the hole that it is cut in: the thread is the last certain callout above it in its tool's comments, the
+	 * tool's own, that of its line in the tool list, that called out where the tool came before, or the one of the title that is as deep,
+	 * or that the work is turned for.
 	 */
 	List<SinglePoint> named(List<ToolUse> uses, Commentary commentary, Stays stays, ToolBook book, LatheMotions.Found found) {
 		List<SinglePoint> all = new ArrayList<>();
@@ -129,13 +139,17 @@ final class SinglePoints {
 				continue;
 			}
 			int line = commentary.mainLine(chase.first().block());
-			Optional<Fact<ThreadSpec>> thread = last(called(commentary, chase.first().block()), FactSource.CALLOUT, chase).or(() -> line < 0 ? Optional.empty()
-					: last(commentary.free(commentary.main().file(), stays.freeFrom(chase.tool), line), FactSource.CALLOUT, chase));
-			Optional<Fact<ThreadSpec>> named = thread.or(() -> use.facts().thread()).or(() -> last(book.listed(chase.tool), FactSource.TOOL_LIST, chase))
+			Optional<Fact<ThreadSpec>> thread = last(called(commentary, chase.first().block()), FactSource.CALLOUT, chase)
+					.or(() -> line < 0 ? Optional.empty()
+							: last(commentary.free(commentary.main().file(), stays.freeFrom(chase.tool), line), FactSource.CALLOUT, chase));
+			Optional<Fact<ThreadSpec>> named = thread.or(() -> use.facts().thread())
+					.or(() -> last(book.listed(chase.tool), FactSource.TOOL_LIST, chase))
 					.or(() -> again(before.getOrDefault(use.name(), Map.of()), chase))
-					.or(() -> titled(chase, titles.computeIfAbsent(chase.tool.part(), part -> new TitleThreads(commentary, stays, part)), found, uses));
+					.or(() -> titled(chase, titles.computeIfAbsent(chase.tool.part(), part -> new TitleThreads(commentary, stays, part)),
+							found, uses));
 			thread.ifPresent(called -> before.computeIfAbsent(use.name(), tool -> new LinkedHashMap<>()).put(called.value(), called));
-			all.add(new SinglePoint(chase.passes, use, chase.inside(named.map(Fact::value)), named, named.map(Fact::value).flatMap(spec -> chase.bore(spec, found, uses)),
+			all.add(new SinglePoint(chase.passes, use, chase.inside(named.map(Fact::value)), named,
+					named.map(Fact::value).flatMap(spec -> chase.bore(spec, found, uses)),
 					named.map(Fact::value).flatMap(spec -> chase.shaft(spec, found.outside()))));
 		}
 		return all;
@@ -149,9 +163,13 @@ final class SinglePoints {
 		return own ? List.of() : commentary.free(block.file(), start, block.line());
 	}
 
-	/** The one thread of the title that is as deep, or else near, or that the outside is turned or the hole bored for, however deep the passes go, or that all is 25.4 times off. */
+	/**
+	 * The one thread of the title that is as deep, or else near, or that the outside is turned or the hole bored for, however deep the
+	 * passes go, or that all is 25.4 times off.
+	 */
 	private static Optional<Fact<ThreadSpec>> titled(Chase chase, TitleThreads title, LatheMotions.Found found, List<ToolUse> uses) {
-		return title.suiting(chase::suits).or(() -> title.suiting(chase::near)).or(() -> title.suiting(thread -> chase.prepared(thread, found, uses))).or(() -> title.suiting(chase::inOtherUnit));
+		return title.suiting(chase::suits).or(() -> title.suiting(chase::near))
+				.or(() -> title.suiting(thread -> chase.prepared(thread, found, uses))).or(() -> title.suiting(chase::inOtherUnit));
 	}
 
 	/** The thread that was called out where the tool came before, of several the last new one, and that suits: it comes back to it. */

@@ -11,8 +11,8 @@ import truelead.checker.tool.ToolLog;
 import truelead.checker.tool.ToolUse;
 
 /**
- * Finds what a lathe bores: passes along Z beside the spindle's axis, made from the inside. The tool of such a pass is named a boring tool, or
- * nothing is said of it and it leaves the wall towards the axis; one that turns the outside leaves it the other way.
+ * Finds what a lathe bores: passes along Z beside the spindle's axis, made from the inside. The tool of such a pass is named a boring tool,
+ * or nothing is said of it and it leaves the wall towards the axis; one that turns the outside leaves it the other way.
  */
 final class TurnedBores {
 
@@ -66,9 +66,13 @@ final class TurnedBores {
 		return cones.stream().anyMatch(cone -> cone.tool().part() == part && cone.narrowest() <= radius);
 	}
 
-	/** The widest slender cone that is bored in a part before a step, no wider at the face than a distance from the axis, mm; empty where there is none. */
+	/**
+	 * The widest slender cone that is bored in a part before a step, no wider at the face than a distance from the axis, mm; empty where
+	 * there is none.
+	 */
 	Optional<Cone> bored(int part, int before, double radius) {
-		return cones.stream().filter(cone -> cone.tool().part() == part && cone.order() < before && cone.inside() && cone.mouth() <= radius).max(Comparator.comparingDouble(Cone::mouth));
+		return cones.stream().filter(cone -> cone.tool().part() == part && cone.order() < before && cone.inside() && cone.mouth() <= radius)
+				.max(Comparator.comparingDouble(Cone::mouth));
 	}
 
 	/** A straight motion. */
@@ -85,7 +89,8 @@ final class TurnedBores {
 				cones.add(new Cone(order, tool, move));
 			}
 			close(to < from);
-		} else if (!move.rapid() && to > AxisRun.CENTRE_LINE && move.to().z() != move.from().z() && !upToTheFace(move) && passes.size() + open.size() < MOST) {
+		} else if (!move.rapid() && to > AxisRun.CENTRE_LINE && move.to().z() != move.from().z() && !upToTheFace(move)
+				&& passes.size() + open.size() < MOST) {
 			open.add(new BorePass(order, tool, move, to, false));
 		}
 	}

@@ -15,10 +15,16 @@ import truelead.checker.tool.ToolLog;
 final class TurnedOutside {
 
 	private static final int MOST = 5_000;
-	/** As wide as a grooving tool is, mm, and a relief in pitches of its thread, of which the wider counts: so far two grooves that meet are programmed apart, and so far a groove may go on beside its place (common practice, no source). */
+	/**
+	 * As wide as a grooving tool is, mm, and a relief in pitches of its thread, of which the wider counts: so far two grooves that meet are
+	 * programmed apart, and so far a groove may go on beside its place (common practice, no source).
+	 */
 	private static final double WIDEST = 5;
 	private static final double RELIEF = 1.5;
-	/** Parts of the pitch that the outside may stand within and beyond the major diameter of its thread, on the radius (common practice, no source). */
+	/**
+	 * Parts of the pitch that the outside may stand within and beyond the major diameter of its thread, on the radius (common practice, no
+	 * source).
+	 */
 	private static final double BEYOND = 0.15;
 	private static final double WITHIN = 0.6;
 	private static final double SAME = 1e-6;
@@ -41,7 +47,10 @@ final class TurnedOutside {
 			return level > Math.min(from.z(), to.z()) - beside && level < Math.max(from.z(), to.z()) + beside;
 		}
 
-		/** Whether it leaves room where a pass begins: it turns narrower there, grooves beside it, or rounds, of which nobody knows how deep. */
+		/**
+		 * Whether it leaves room where a pass begins: it turns narrower there, grooves beside it, or rounds, of which nobody knows how
+		 * deep.
+		 */
 		boolean relieves(Point begin, double widest) {
 			boolean narrow = Math.min(Math.abs(from.x()), Math.abs(to.x())) < Math.abs(begin.x()) + SAME;
 			return step instanceof Step.Arc ? covers(begin.z(), widest) : narrow && covers(begin.z(), plunges() ? widest : 0);
@@ -107,38 +116,50 @@ final class TurnedOutside {
 	 * @param levels the levels between which the thread goes, mm
 	 * @return empty where nothing here turns as much as half of the thread to about its diameter before
 	 */
-	Optional<SinglePoint.Shaft> shaft(ToolLog tool, int order, double radius, double pitch, Step.Synchronised first, DoubleSummaryStatistics levels) {
+	Optional<SinglePoint.Shaft> shaft(ToolLog tool, int order, double radius, double pitch, Step.Synchronised first,
+			DoubleSummaryStatistics levels) {
 		double limit = radius + BEYOND * pitch;
 		double begin = levels.getMin();
 		double end = levels.getMax();
 		Optional<Feed> turned = Optional.empty();
 		for (Feed feed : feeds) {
-			boolean fits = feed.order() < order && feed.tool().part() == tool.part() && feed.along() && Math.min(Math.abs(feed.from().x()), Math.abs(feed.to().x())) > radius - WITHIN * pitch;
+			boolean fits = feed.order() < order && feed.tool().part() == tool.part() && feed.along()
+					&& Math.min(Math.abs(feed.from().x()), Math.abs(feed.to().x())) > radius - WITHIN * pitch;
 			double shared = fits ? feed.within(limit).map(within -> shared(within, begin, end)).orElse(0.0) : 0;
 			turned = shared > Math.abs(end - begin) / 2 ? Optional.of(feed) : turned;
 		}
 		return turned.map(feed -> shaft(feed, ofPart(feed, order, radius - pitch), limit, Math.max(WIDEST, RELIEF * pitch), first));
 	}
 
-	/** The feeds before a step on the part that one of them turns: where the work has been narrower than a distance from the axis before that, it was another part. */
+	/**
+	 * The feeds before a step on the part that one of them turns: where the work has been narrower than a distance from the axis before
+	 * that, it was another part.
+	 */
 	private List<Feed> ofPart(Feed turned, int order, double narrow) {
 		List<Feed> all = feeds.stream().filter(feed -> feed.order() < order && feed.tool().part() == turned.tool().part()).toList();
 		double half = Math.abs(turned.to().z() - turned.from().z()) / 2;
 		int before = all.stream().filter(feed -> feed.order() < turned.order() && feed.tool() != turned.tool() && feed.along()
-				&& feed.within(narrow).filter(within -> shared(within, turned.from().z(), turned.to().z()) > half).isPresent()).mapToInt(feed -> feed.tool().index()).max().orElse(-1);
+				&& feed.within(narrow).filter(within -> shared(within, turned.from().z(), turned.to().z()) > half).isPresent())
+				.mapToInt(feed -> feed.tool().index()).max().orElse(-1);
 		return before < 0 ? all : all.stream().filter(feed -> feed.tool().index() > before).toList();
 	}
 
 	private static double shared(double[] levels, double begin, double end) {
-		return Math.min(Math.max(levels[0], levels[1]), Math.max(begin, end)) - Math.max(Math.min(levels[0], levels[1]), Math.min(begin, end));
+		return Math.min(Math.max(levels[0], levels[1]), Math.max(begin, end)) - Math.max(Math.min(levels[0], levels[1]),
+				Math.min(begin, end));
 	}
 
-	/** How far the outside goes on no wider, by whatever cuts it before the thread; behind a groove whose width nobody says by as much as one is wide. */
+	/**
+	 * How far the outside goes on no wider, by whatever cuts it before the thread; behind a groove whose width nobody says by as much as
+	 * one is wide.
+	 */
 	private static SinglePoint.Shaft shaft(Feed turned, List<Feed> ofPart, double limit, double widest, Step.Synchronised first) {
 		double way = Math.signum(turned.to().z() - turned.from().z());
 		List<Stretch> stretches = new ArrayList<>();
 		for (Feed feed : ofPart) {
-			feed.within(limit).ifPresent(levels -> stretches.add(new Stretch(Math.min(way * levels[0], way * levels[1]), Math.max(way * levels[0], way * levels[1]), feed.plunges())));
+			feed.within(limit).ifPresent(levels ->
+					stretches.add(new Stretch(Math.min(way * levels[0], way * levels[1]), Math.max(way * levels[0], way * levels[1]),
+							feed.plunges())));
 		}
 		stretches.sort((one, other) -> Double.compare(one.near(), other.near()));
 		double floor = way * turned.within(limit).orElseThrow()[1];
@@ -151,7 +172,8 @@ final class TurnedOutside {
 		}
 		double buried = behind(way, turned.within(limit).orElseThrow()[0], first);
 		boolean relieved = buried > 0 && ofPart.stream().anyMatch(feed -> feed.relieves(first.from(), widest));
-		return new SinglePoint.Shaft(turned.step(), way * (floor + (groove ? widest : 0)), way, wider(ofPart, limit), relieved ? 0 : buried);
+		return new SinglePoint.Shaft(turned.step(), way * (floor + (groove ? widest : 0)), way, wider(ofPart, limit),
+				relieved ? 0 : buried);
 	}
 
 	/**
@@ -166,14 +188,21 @@ final class TurnedOutside {
 		return inwards && behind > SAME ? behind : 0;
 	}
 
-	/** Whether the hole in the middle is wide enough where a pass inside begins, by whatever has bored or grooved it before: as a groove is wide about its place. */
+	/**
+	 * Whether the hole in the middle is wide enough where a pass inside begins, by whatever has bored or grooved it before: as a groove is
+	 * wide about its place.
+	 */
 	boolean hollow(int part, int order, Step.Synchronised first, double pitch) {
 		double radius = Math.abs(first.from().x());
-		return inner.stream().anyMatch(feed -> feed.order() < order && feed.tool().part() == part && Math.max(Math.abs(feed.from().x()), Math.abs(feed.to().x())) > radius - SAME
+		return inner.stream().anyMatch(feed -> feed.order() < order && feed.tool().part() == part
+				&& Math.max(Math.abs(feed.from().x()), Math.abs(feed.to().x())) > radius - SAME
 				&& feed.covers(first.from().z(), feed.along() ? 0 : Math.max(WIDEST, RELIEF * pitch)));
 	}
 
-	/** Whether the work is seen to be wider than a distance from the axis: a tool turns it there, cuts up to it, or faces it from far outside. */
+	/**
+	 * Whether the work is seen to be wider than a distance from the axis: a tool turns it there, cuts up to it, or faces it from far
+	 * outside.
+	 */
 	private static boolean wider(List<Feed> ofPart, double limit) {
 		return ofPart.stream().anyMatch(feed -> feed.along() && Math.min(Math.abs(feed.from().x()), Math.abs(feed.to().x())) > limit
 				|| !feed.along() && Math.max(Math.abs(feed.from().x()), Math.abs(feed.to().x())) > limit + (feed.plunges() ? CLEAR : 0));
@@ -181,7 +210,9 @@ final class TurnedOutside {
 
 	/** Where tools cut across to the middle, or to the hole there. */
 	List<Parting> partings() {
-		return feeds.stream().filter(feed -> Math.abs(feed.to().z() - feed.from().z()) < SAME && Math.abs(feed.to().x()) < Math.abs(feed.from().x()) / 2).map(feed -> new Parting(feed.order(),
-				Places.of(feed.tool().part(), feed.modal(), Places.across(2), new Point(0, 0, feed.to().z())), Math.abs(feed.to().x()), feed.to().z(), feed.step().block())).toList();
+		return feeds.stream().filter(feed -> Math.abs(feed.to().z() - feed.from().z()) < SAME
+				&& Math.abs(feed.to().x()) < Math.abs(feed.from().x()) / 2)
+				.map(feed -> new Parting(feed.order(), Places.of(feed.tool().part(), feed.modal(), Places.across(2),
+						new Point(0, 0, feed.to().z())), Math.abs(feed.to().x()), feed.to().z(), feed.step().block())).toList();
 	}
 }

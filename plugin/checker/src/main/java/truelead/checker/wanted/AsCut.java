@@ -16,7 +16,8 @@ import truelead.checker.tool.ToolUse;
  * @param tip   how deep the drill's point goes, mm; NaN where it is not known
  * @param tapped how deep the tap goes, mm; NaN where none does
  */
-public record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drilledBy, Optional<Double> milled, double full, double tip, double tapped) {
+public record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drilledBy, Optional<Double> milled, double full, double tip,
+		double tapped) {
 
 	/** How far behind a part a drill comes out at most, besides twice its diameter, mm (common practice, no source). */
 	private static final double BEHIND = 3;
@@ -29,7 +30,10 @@ public record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drill
 	/** How far a hole may be beyond those that a thread is cut or formed in, a part of the pitch. */
 	private static final double AMISS = 0.25;
 
-	/** How much smaller the hole of a taper thread is at its small end, a part of the pitch: D - (1.9 + 0.05 D) P (ASME B1.20.1, D in inches). */
+	/**
+	 * How much smaller the hole of a taper thread is at its small end, a part of the pitch: D - (1.9 + 0.05 D) P (ASME B1.20.1, D in
+	 * inches).
+	 */
 	private static final double TAPER = 0.4;
 
 	/** Whether drill or tap go through so thick a part and come out right behind it, so that no boss and no step is meant. */
@@ -38,9 +42,14 @@ public record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drill
 		return drilled || tapped >= thick && tapped <= thick + BEHIND + LEADS_BEHIND * lead;
 	}
 
-	/** How deep the hole has its full diameter, mm: where nobody says the drill's, with the point of the drill that the thread needs; NaN where that is not known either. */
+	/**
+	 * How deep the hole has its full diameter, mm: where nobody says the drill's, with the point of the drill that the thread needs; NaN
+	 * where that is not known either.
+	 */
 	double full(Optional<ThreadSpec> thread) {
-		return Double.isNaN(full) && drill.isEmpty() ? tip - thread.map(spec -> DrillPoint.length(spec.diameter() - spec.pitch(), DrillPoint.ORDINARY)).orElse(Double.NaN) : full;
+		return Double.isNaN(full) && drill.isEmpty()
+				? tip - thread.map(spec -> DrillPoint.length(spec.diameter() - spec.pitch(), DrillPoint.ORDINARY)).orElse(Double.NaN)
+				: full;
 	}
 
 	/** Whether a thread mill cuts it, and no tap. */
@@ -63,7 +72,10 @@ public record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drill
 		return Math.abs(thread.lead() - lead) / thread.lead();
 	}
 
-	/** Whether a thread mill goes out to the thread's own diameter with its lead, whatever the hole is; in the middle of a taper thread it goes less far. */
+	/**
+	 * Whether a thread mill goes out to the thread's own diameter with its lead, whatever the hole is; in the middle of a taper thread it
+	 * goes less far.
+	 */
 	boolean suitsMilled(ThreadSpec thread) {
 		return suitsLead(thread) && reaches(thread);
 	}

@@ -40,8 +40,8 @@ public final class Callouts {
 	}
 
 	/**
-	 * The threads that a comment may mean of a lathe that cuts one: those that it names, or else what would be something elsewhere, as the screw in STUD M12X1.75 that is
-	 * turned itself, or the radius in R3/4.
+	 * The threads that a comment may mean of a lathe that cuts one: those that it names, or else what would be something elsewhere, as the
+	 * screw in STUD M12X1.75 that is turned itself, or the radius in R3/4.
 	 */
 	public static List<Callout> chased(LineComment comment) {
 		List<Callout> named = CalloutReader.read(comment.said());

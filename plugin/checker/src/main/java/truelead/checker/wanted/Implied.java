@@ -22,6 +22,7 @@ final class Implied {
 			return Optional.empty();
 		}
 		List<ThreadSpec> fitting = ThreadTable.standard().threadsFor(lead, lead * SHARE, cut.drill().get());
-		return fitting.stream().findFirst().map(spec -> Fact.of(spec, FactSource.IMPLIED, "feed, speed and drill would make " + spec.designation()));
+		return fitting.stream().findFirst()
+				.map(spec -> Fact.of(spec, FactSource.IMPLIED, "feed, speed and drill would make " + spec.designation()));
 	}
 }

@@ -17,7 +17,10 @@ import truelead.checker.program.BlockRef;
 import truelead.checker.tool.Stays;
 import truelead.checker.tool.ToolBook;
 
-/** Finds the free callouts that speak of an operation, nearest first: in its subprogram, above it, in the tool list; and drops those that cannot be meant. */
+/**
+ * Finds the free callouts that speak of an operation, nearest first: in its subprogram, above it, in the tool list; and drops those that
+ * cannot be meant.
+ */
 final class NearbyCallouts {
 
 	/** A thread whose lead is nearer to what is cut by this part of it is meant rather. */
@@ -95,21 +98,27 @@ final class NearbyCallouts {
 		return called;
 	}
 
-	/** (HELIX M42) in a part whose title says M42X1.5, or by a cutter of pitch 1.5: the pitch is the one that is said there, where it is cut. */
+	/**
+	 * (HELIX M42) in a part whose title says M42X1.5, or by a cutter of pitch 1.5: the pitch is the one that is said there, where it is
+	 * cut.
+	 */
 	private Called pitched(Called bare, Whereabouts at, AsCut cut) {
-		Optional<Double> pitch = title(at.log().part()).pitch(bare.spec(), cut).or(() -> at.tool().facts().pitch().map(Fact::value).filter(p -> cut.suitsLead(bare.withPitch(p).spec())));
+		Optional<Double> pitch = title(at.log().part()).pitch(bare.spec(), cut).or(() -> at.tool().facts().pitch().map(Fact::value)
+				.filter(p -> cut.suitsLead(bare.withPitch(p).spec())));
 		return pitch.map(bare::withPitch).orElse(bare);
 	}
 
 	/**
-	 * NULLPUNKT M8 MITTE beside TAP M10X1.25: what may be no thread at all does not count beside one that is named for certain and has the lead that is cut, nor
-	 * where the tap is said to be of another diameter.
+	 * NULLPUNKT M8 MITTE beside TAP M10X1.25: what may be no thread at all does not count beside one that is named for certain and has the
+	 * lead that is cut, nor where the tap is said to be of another diameter.
 	 */
 	private static void dropDoubtful(List<Called> called, ToolFacts tool, AsCut cut) {
 		if (tool.isTap()) {
-			tool.diameter().ifPresent(d -> called.removeIf(c -> !c.callout().certain() && Math.abs(c.spec().diameter() - d.value()) > c.spec().pitch()));
+			tool.diameter().ifPresent(d -> called.removeIf(c -> !c.callout().certain()
+					&& Math.abs(c.spec().diameter() - d.value()) > c.spec().pitch()));
 		}
-		boolean certain = tool.thread().filter(thread -> cut.suitsLead(thread.value())).isPresent() || called.stream().anyMatch(c -> c.callout().certain() && cut.suitsLead(c.spec()));
+		boolean certain = tool.thread().filter(thread -> cut.suitsLead(thread.value())).isPresent()
+				|| called.stream().anyMatch(c -> c.callout().certain() && cut.suitsLead(c.spec()));
 		if (certain) {
 			called.removeIf(c -> !c.callout().certain());
 		}

@@ -48,7 +48,10 @@ final class NotesOf {
 		return Optional.empty();
 	}
 
-	/** Of what is said in a tool's stay before an operation the first and the nearest: where each of thousands has a comment, those between are of others. */
+	/**
+	 * Of what is said in a tool's stay before an operation the first and the nearest: where each of thousands has a comment, those between
+	 * are of others.
+	 */
 	static <T> List<T> ends(List<T> said) {
 		if (said.size() <= 2 * MOST_AT_END) {
 			return said;

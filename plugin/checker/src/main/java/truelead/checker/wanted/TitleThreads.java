@@ -41,7 +41,8 @@ public final class TitleThreads {
 	/** The title of a program of the file, counted from 0. */
 	public TitleThreads(Commentary commentary, Stays stays, int part) {
 		List<LineComment> above = commentary.free(commentary.main().file(), stays.begin(part), stays.firstChange(part) - 1);
-		this.comments = above.stream().filter(comment -> comment.bare().isEmpty() && ToolListLine.read(comment.text()).isEmpty()).limit(MOST_LINES).toList();
+		this.comments = above.stream().filter(comment -> comment.bare().isEmpty() && ToolListLine.read(comment.text()).isEmpty())
+				.limit(MOST_LINES).toList();
 	}
 
 	/** A thread of the title, with what is said of its depth. */
@@ -49,21 +50,24 @@ public final class TitleThreads {
 
 		/** Whether anything is said of its hole: how deep, how many, through what. */
 		boolean tells() {
-			return callout.depth().isPresent() || callout.holeEnd().isPresent() || callout.wall().isPresent() || callout.count().isPresent();
+			return callout.depth().isPresent() || callout.holeEnd().isPresent() || callout.wall().isPresent()
+					|| callout.count().isPresent();
 		}
 	}
 
 	/**
-	 * The one thread that suits the hole of an operation, or what is milled in it; where the hole is not known, its lead. The part itself, as in M48X5 SPINDLE NUT, is the
-	 * thread where its lead is cut; the only thread of a title is, where a mill goes out to its diameter.
+	 * The one thread that suits the hole of an operation, or what is milled in it; where the hole is not known, its lead. The part itself,
+	 * as in M48X5 SPINDLE NUT, is the thread where its lead is cut; the only thread of a title is, where a mill goes out to its diameter.
 	 */
 	Optional<Titled> of(AsCut cut) {
-		Optional<Titled> suiting = one(comment -> Callouts.read(comment, cut), spec -> cut.drill().isEmpty() ? cut.suitsLead(spec) : cut.suitsHole(spec) || cut.suitsMilled(spec));
+		Optional<Titled> suiting = one(comment -> Callouts.read(comment, cut), spec -> cut.drill().isEmpty() ? cut.suitsLead(spec)
+				: cut.suitsHole(spec) || cut.suitsMilled(spec));
 		if (suiting.isPresent() || !cut.isMilled()) {
 			return suiting;
 		}
 		return one(Callouts::chased, spec -> cut.suitsLead(spec) && (cut.drill().isEmpty() || cut.suitsHole(spec) || cut.suitsMilled(spec)))
-				.or(() -> one(Callouts::chased, any -> true).filter(titled -> titled.callout().certain() && cut.reaches(titled.callout().spec())));
+				.or(() -> one(Callouts::chased, any -> true).filter(titled -> titled.callout().certain()
+						&& cut.reaches(titled.callout().spec())));
 	}
 
 	/** The one thread of those that the comments name which will do. */
@@ -81,24 +85,30 @@ public final class TitleThreads {
 		return only().filter(one -> one.callout().count().orElse(0) == holes);
 	}
 
-	/** The only thread that the title names, for the only tool of the program that taps: by its lead, or where the hole is not known and the title speaks of a tap or of what its hole is to be. */
+	/**
+	 * The only thread that the title names, for the only tool of the program that taps: by its lead, or where the hole is not known and the
+	 * title speaks of a tap or of what its hole is to be.
+	 */
 	Optional<Titled> ofOnlyTap(AsCut cut, int holes) {
 		return only().filter(one -> cut.suitsLead(one.thread().value())
-				|| cut.drill().isEmpty() && (one.tells() && one.callout().count().orElse(holes) == holes || CalloutReader.readComment(one.comment().said()).tool().filter(tool -> tool.kind().tap()).isPresent()));
+				|| cut.drill().isEmpty() && (one.tells() && one.callout().count().orElse(holes) == holes
+						|| CalloutReader.readComment(one.comment().said()).tool().filter(tool -> tool.kind().tap()).isPresent()));
 	}
 
 	private Optional<Titled> only() {
 		Map<ThreadSpec, Titled> certain = new LinkedHashMap<>();
 		for (LineComment comment : comments) {
-			CalloutReader.read(comment.said()).forEach(callout -> certain.putIfAbsent(callout.spec().withoutClass(), titled(comment, callout)));
+			CalloutReader.read(comment.said())
+					.forEach(callout -> certain.putIfAbsent(callout.spec().withoutClass(), titled(comment, callout)));
 		}
 		return certain.size() == 1 ? certain.values().stream().filter(one -> one.callout().certain()).findFirst() : Optional.empty();
 	}
 
 	/** The pitch that the title says of a diameter, mm, where it is the lead that is cut. */
 	Optional<Double> pitch(ThreadSpec bare, AsCut cut) {
-		return comments.stream().flatMap(comment -> CalloutReader.read(comment.said()).stream()).filter(callout -> callout.spec().system() == bare.system() && !callout.coarseAssumed())
-				.map(Callout::spec).filter(spec -> spec.diameter() == bare.diameter() && cut.suitsLead(spec)).map(ThreadSpec::pitch).findFirst();
+		return comments.stream().flatMap(comment -> CalloutReader.read(comment.said()).stream())
+				.filter(callout -> callout.spec().system() == bare.system() && !callout.coarseAssumed()).map(Callout::spec)
+				.filter(spec -> spec.diameter() == bare.diameter() && cut.suitsLead(spec)).map(ThreadSpec::pitch).findFirst();
 	}
 
 	/** The one thread that suits what a single point cuts. */
@@ -111,7 +121,10 @@ public final class TitleThreads {
 		return suiting.size() == 1 ? suiting.values().stream().findFirst() : Optional.empty();
 	}
 
-	/** What the title says of a thread that a nearer comment names; empty where it says something of its hole twice, as for holes of two depths. */
+	/**
+	 * What the title says of a thread that a nearer comment names; empty where it says something of its hole twice, as for holes of two
+	 * depths.
+	 */
 	Optional<Titled> same(ThreadSpec thread) {
 		if (named == null) {
 			named = new HashMap<>();
@@ -132,7 +145,8 @@ public final class TitleThreads {
 		if (thickness == null) {
 			thickness = Optional.empty();
 			for (LineComment comment : comments) {
-				Optional<Double> thick = CalloutReader.readComment(comment.text()).thickness().filter(said -> !said.steel(unit)).map(said -> said.mm(unit));
+				Optional<Double> thick = CalloutReader.readComment(comment.text()).thickness().filter(said -> !said.steel(unit))
+						.map(said -> said.mm(unit));
 				if (thick.filter(mm -> thickness.isEmpty() || mm > thickness.get().value()).isPresent()) {
 					thickness = Optional.of(Fact.of(thick.get(), FactSource.TITLE, comment.comment().at(), comment.text().strip()));
 				}
@@ -144,8 +158,10 @@ public final class TitleThreads {
 	/** How the title says that all taps are held, the first comment that does; one that names a thread says it of that thread's tap. */
 	Optional<Fact<Holder>> holder() {
 		if (holder == null) {
-			holder = comments.stream().filter(comment -> CalloutReader.read(comment.text()).isEmpty()).flatMap(comment -> CalloutReader.readComment(comment.text()).holder()
-					.map(kind -> Fact.of(Holder.usual(kind), FactSource.TITLE, comment.comment().at(), comment.text().strip())).stream()).findFirst();
+			holder = comments.stream().filter(comment -> CalloutReader.read(comment.text()).isEmpty())
+					.flatMap(comment -> CalloutReader.readComment(comment.text()).holder()
+							.map(kind -> Fact.of(Holder.usual(kind), FactSource.TITLE, comment.comment().at(), comment.text().strip()))
+							.stream()).findFirst();
 		}
 		return holder;
 	}

@@ -42,7 +42,8 @@ public final class WantedReader {
 		/** The one note about a thread that comments name nearer to their tool; empty where several are of its size. */
 		Optional<Note.OfThread> of(Optional<Fact<ThreadSpec>> wanted) {
 			Optional<ThreadSpec> size = wanted.map(Fact::value).map(ThreadSpec::withoutClass);
-			List<Note.OfThread> same = threads.stream().filter(note -> size.isPresent() && note.thread().map(Fact::value).map(ThreadSpec::withoutClass).equals(size)).toList();
+			List<Note.OfThread> same = threads.stream()
+					.filter(note -> size.isPresent() && note.thread().map(Fact::value).map(ThreadSpec::withoutClass).equals(size)).toList();
 			return same.size() == 1 ? Optional.of(same.get(0)) : Optional.empty();
 		}
 	}
@@ -99,14 +100,16 @@ public final class WantedReader {
 		List<Note> all = new ArrayList<>(notes);
 		all.addAll(tool);
 		Optional<TitleThreads.Titled> titled = called.isEmpty() ? titled(at, cut) : Optional.empty();
-		return result(at, cut, notes, all, called, surface, titled, () -> SizedTap.thread(at.tool().facts(), cut).or(() -> Implied.thread(cut)));
+		return result(at, cut, notes, all, called, surface, titled,
+				() -> SizedTap.thread(at.tool().facts(), cut).or(() -> Implied.thread(cut)));
 	}
 
 	/** The thread of the title, which what is cut speaks for, or what else nothing is said of. */
 	private Optional<TitleThreads.Titled> titled(Whereabouts at, AsCut cut) {
 		TitleThreads title = callouts.title(at.log().part());
 		return title.of(cut).or(() -> at.tool().facts().thread().isPresent() ? Optional.empty()
-				: (cut.drill().isEmpty() ? title.only(at.strokes()) : Optional.<TitleThreads.Titled>empty()).or(() -> stays.onlyTap(at.log()) ? title.ofOnlyTap(cut, at.strokes()) : Optional.empty()));
+				: (cut.drill().isEmpty() ? title.only(at.strokes()) : Optional.<TitleThreads.Titled>empty()).or(() ->
+						stays.onlyTap(at.log()) ? title.ofOnlyTap(cut, at.strokes()) : Optional.empty()));
 	}
 
 	private Result result(Whereabouts at, AsCut cut, List<Note> notes, List<Note> all, List<Called> called, Fact<Double> surface,
@@ -115,11 +118,13 @@ public final class WantedReader {
 		List<Fact<ThreadSpec>> named = new ArrayList<>();
 		NotesOf.all(all, Note.OfThread.class).forEach(note -> note.thread().ifPresent(named::add));
 		called.forEach(c -> named.add(c.fact(c.callout().spec())));
-		at.tool().facts().thread().filter(t -> named.stream().noneMatch(n -> n.at().equals(t.at()) || sameComment(n, t))).ifPresent(named::add);
+		at.tool().facts().thread().filter(t -> named.stream().noneMatch(n -> n.at().equals(t.at()) || sameComment(n, t)))
+				.ifPresent(named::add);
 		Optional<Called> nearest = called.stream().findFirst();
 		Optional<Fact<ThreadSpec>> wanted = named.stream().findFirst().or(() -> titled.map(TitleThreads.Titled::thread)).or(elsewhere);
 		List<Called> alike = Called.alike(called, wanted, titled);
-		Optional<Fact<Double>> diameterOnly = named.isEmpty() && at.tool().facts().isTap() ? at.tool().facts().diameter() : Optional.empty();
+		Optional<Fact<Double>> diameterOnly = named.isEmpty() && at.tool().facts().isTap() ? at.tool().facts().diameter()
+				: Optional.empty();
 		Head head = head(at.log().part());
 		List<Note.OfHole> here = NotesOf.all(all, Note.OfHole.class);
 		List<Note.OfHole> hole = here.isEmpty() ? head.holes() : here;
@@ -129,21 +134,26 @@ public final class WantedReader {
 		Optional<Fact<Double>> depth = noted.flatMap(Note.OfThread::depth)
 				.or(() -> NotesOf.item(sized, c -> c.depth(commentary.unit())));
 		Optional<Fact<Boolean>> through = noted.flatMap(Note.OfThread::through).or(() -> NotesOf.item(hole, Note.OfHole::through))
-				.or(() -> NotesOf.item(sized, c -> c.callout().holeEnd().map(e -> c.fact(e == HoleEnd.THROUGH)))).or(() -> drilledThrough(cut)).or(() -> throughPart(at, cut.full(wanted.map(Fact::value)), depth));
+				.or(() -> NotesOf.item(sized, c -> c.callout().holeEnd().map(e -> c.fact(e == HoleEnd.THROUGH))))
+				.or(() -> drilledThrough(cut)).or(() -> throughPart(at, cut.full(wanted.map(Fact::value)), depth));
 		Optional<Fact<Double>> wall = noted.flatMap(Note.OfThread::wall).or(() -> NotesOf.item(hole, Note.OfHole::wall))
 				.or(() -> NotesOf.item(sized, c -> c.callout().wall().map(thick -> c.fact(c.callout().mm(thick, commentary.unit())))))
-				.or(() -> through.filter(said -> said.stated() && said.value()).flatMap(any -> callouts.title(at.log().part()).thickness(commentary.unit())).filter(thick -> cut.comesOut(thick.value())));
+				.or(() -> through.filter(said -> said.stated() && said.value()).flatMap(any -> callouts.title(at.log().part())
+						.thickness(commentary.unit())).filter(thick -> cut.comesOut(thick.value())));
 		Optional<Fact<Integer>> count = noted.flatMap(Note.OfThread::count)
-				.or(() -> NotesOf.item(sized, c -> c.callout().count().isPresent() ? Optional.of(c.fact(c.callout().count().getAsInt())) : Optional.empty()));
+				.or(() -> NotesOf.item(sized, c -> c.callout().count().isPresent() ? Optional.of(c.fact(c.callout().count().getAsInt()))
+						: Optional.empty()));
 		Fact<Double> top = NotesOf.first(all, Note.OfSurface.class).or(head::surface).map(Note.OfSurface::level).orElse(surface);
-		Optional<Fact<Stock>> stock = NotesOf.first(all, Note.OfStock.class).or(() -> stockBefore(at)).map(Note.OfStock::stock).or(job::stock);
+		Optional<Fact<Stock>> stock = NotesOf.first(all, Note.OfStock.class).or(() -> stockBefore(at)).map(Note.OfStock::stock)
+				.or(job::stock);
 		List<Allowance> allowances = new ArrayList<>();
 		NotesOf.all(notes, Note.OfAllowance.class).forEach(note -> allowances.addAll(note.allowances()));
 		boolean insert = nearest.map(c -> c.callout().wireInsert()).orElse(false);
 		Optional<Location> governing = thread.map(t -> t.comment().at())
 				.or(() -> nearest.filter(c -> c.source() == FactSource.CALLOUT).map(c -> c.comment().comment().at()));
-		return new Result(new Wanted(wanted, named, diameterOnly, depth, through, NotesOf.item(hole, Note.OfHole::bottom), wall, top,
-				count, stock, at.tool().facts().holder().or(() -> callouts.title(at.log().part()).holder()).orElse(holder), insert, allowances), governing);
+		return new Result(new Wanted(wanted, named, diameterOnly, depth, through, NotesOf.item(hole, Note.OfHole::bottom), wall, top, count,
+				stock, at.tool().facts().holder().or(() -> callouts.title(at.log().part()).holder()).orElse(holder), insert,
+				allowances), governing);
 	}
 
 	/** What is said of the hole where it is drilled. */
@@ -157,17 +167,23 @@ public final class WantedReader {
 		return Optional.empty();
 	}
 
-	/** A hole that is drilled through all of a part whose thickness the title says; a thread that is to be deeper than that is elsewhere in the part. */
+	/**
+	 * A hole that is drilled through all of a part whose thickness the title says; a thread that is to be deeper than that is elsewhere in
+	 * the part.
+	 */
 	private Optional<Fact<Boolean>> throughPart(Whereabouts at, double full, Optional<Fact<Double>> depth) {
-		return Double.isNaN(full) ? Optional.empty() : callouts.title(at.log().part()).thickness(commentary.unit()).filter(thick -> full >= thick.value() && depth.filter(d -> d.value() > thick.value()).isEmpty())
-				.map(thick -> new Fact<>(true, FactSource.IMPLIED, thick.at(), "drilled through what the title says of the part: " + thick.said()));
+		return Double.isNaN(full) ? Optional.empty() : callouts.title(at.log().part()).thickness(commentary.unit()).filter(thick ->
+				full >= thick.value() && depth.filter(d -> d.value() > thick.value()).isEmpty()).map(thick ->
+						new Fact<>(true, FactSource.IMPLIED, thick.at(), "drilled through what the title says of the part: "
+								+ thick.said()));
 	}
 
 	/** The notes at the head of a program of the file, the last first. */
 	private Head head(int part) {
 		return heads.computeIfAbsent(part, p -> {
 			List<Note> notes = NotesOf.lastFirst(commentary.notes(commentary.main().file(), stays.begin(p), stays.firstChange(p)));
-			return new Head(NotesOf.all(notes, Note.OfThread.class), NotesOf.ends(NotesOf.all(notes, Note.OfHole.class)), NotesOf.first(notes, Note.OfSurface.class));
+			return new Head(NotesOf.all(notes, Note.OfThread.class), NotesOf.ends(NotesOf.all(notes, Note.OfHole.class)),
+					NotesOf.first(notes, Note.OfSurface.class));
 		});
 	}
 

@@ -10,8 +10,8 @@ import truelead.checker.tool.StopComments;
 import truelead.checker.turn.SinglePoint;
 
 /**
- * Where a program stops for the part to be turned over or another one to be clamped, so that the same place is another hole. A comment at M0 or M1 says
- * it, or nothing is said at M0 and all begins again behind it; on a lathe M0 without a comment is enough.
+ * Where a program stops for the part to be turned over or another one to be clamped, so that the same place is another hole. A comment at
+ * M0 or M1 says it, or nothing is said at M0 and all begins again behind it; on a lathe M0 without a comment is enough.
  */
 public final class AnotherPart {
 
@@ -45,7 +45,10 @@ public final class AnotherPart {
 		return work.derived(AnotherPart.class, AnotherPart::new).between(hole, earlier, later);
 	}
 
-	/** The cuts that make a hole before a step: those behind the last stop at which the part is said to be turned, if it is drilled again there; else all, since it may go through. */
+	/**
+	 * The cuts that make a hole before a step: those behind the last stop at which the part is said to be turned, if it is drilled again
+	 * there; else all, since it may go through.
+	 */
 	public static List<Cut> making(Work work, Hole hole, int before) {
 		List<Cut> making = hole.makingBefore(before);
 		// a single cut is the one whatever stops there are, and is not looked for among thousands of events at every edit
@@ -54,14 +57,20 @@ public final class AnotherPart {
 		return behind.isEmpty() ? making : behind;
 	}
 
-	/** A hole as it is before a step: without what was cut there in another part, or another end of it, before the last stop at which the part is said to be turned. */
+	/**
+	 * A hole as it is before a step: without what was cut there in another part, or another end of it, before the last stop at which the
+	 * part is said to be turned.
+	 */
 	public static Hole inPart(Work work, Hole hole, int before) {
 		List<Cut> all = hole.makingBefore(before);
 		List<Cut> making = making(work, hole, before);
-		return making.size() == all.size() ? hole : new Hole(hole.place(), hole.cuts().stream().filter(cut -> cut.order() >= making.get(0).order()).toList());
+		return making.size() == all.size() ? hole
+				: new Hole(hole.place(), hole.cuts().stream().filter(cut -> cut.order() >= making.get(0).order()).toList());
 	}
 
-	/** Whether a lathe cuts one of two threads on another part, or another end of it, than the other one, by the stops between their tools. */
+	/**
+	 * Whether a lathe cuts one of two threads on another part, or another end of it, than the other one, by the stops between their tools.
+	 */
 	public static boolean between(Work work, SinglePoint one, SinglePoint other) {
 		int earlier = Math.min(one.tool().firstOrder(), other.tool().firstOrder());
 		int later = Math.max(one.tool().firstOrder(), other.tool().firstOrder());

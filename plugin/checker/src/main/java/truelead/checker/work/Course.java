@@ -14,9 +14,11 @@ import truelead.checker.turn.SinglePoint;
  * @param compensation  every change of cutter radius compensation; at most 10,000 that stand by themselves
  * @param subprogramAlone whether the file is a subprogram alone, so that what its caller set is not known
  * @param toItsEnd      whether the program is followed to where it ends, so that nothing may come behind what is known
- * @param singlePoints  threads that a lathe cuts by a single point, one for each tool and lead, at most 1,000; partings: where it cuts across
+ * @param singlePoints  threads that a lathe cuts by a single point, one for each tool and lead, at most 1,000; partings: where it cuts
+ *                      across
  */
-public record Course(List<TimedEvent> events, Compensations compensation, boolean subprogramAlone, boolean toItsEnd, List<SinglePoint> singlePoints, List<Parting> partings) {
+public record Course(List<TimedEvent> events, Compensations compensation, boolean subprogramAlone, boolean toItsEnd,
+		List<SinglePoint> singlePoints, List<Parting> partings) {
 
 	public Course {
 		singlePoints = List.copyOf(singlePoints);

@@ -20,7 +20,10 @@ final class Cuts {
 
 	/** How much of the radius a place is beside a circle that is not on it. */
 	private static final double ASIDE = 0.02;
-	/** A countersink goes no deeper than so many mm more than it is wide, the way from R included; or than so many where nobody says how wide it is. */
+	/**
+	 * A countersink goes no deeper than so many mm more than it is wide, the way from R included; or than so many where nobody says how
+	 * wide it is.
+	 */
 	private static final double DEEPER_THAN_WIDE = 10;
 	private static final double DEEPEST_EDGE = 25;
 
@@ -43,7 +46,8 @@ final class Cuts {
 		boolean drill = tool.facts().kind().filter(k -> k.value() == ToolKind.DRILL).isPresent();
 		Cut.Kind kind = kind(tool.facts(), !drill ? Cut.Kind.PLUNGE : run.feedsIn() > 1 ? Cut.Kind.PECK : Cut.Kind.DRILL);
 		boolean misnamed = misnamed(tool.facts(), run.top() - run.bottom());
-		return axial(run.order(), misnamed ? Cut.Kind.PLUNGE : kind, run.in(), tool, run.place(), run.top(), run.bottom(), AxisRun.resolution(run.in()));
+		return axial(run.order(), misnamed ? Cut.Kind.PLUNGE : kind, run.in(), tool, run.place(), run.top(), run.bottom(),
+				AxisRun.resolution(run.in()));
 	}
 
 	/** A circle or helix on the inside of a hole; empty where the cutter comes from outside, as round a boss. */
@@ -57,8 +61,8 @@ final class Cuts {
 				? Optional.of(Fact.of(across, FactSource.IMPLIED, "2 R of the circle, compensation on"))
 				: tool.facts().diameter().map(d -> new Fact<>(across + d.value(), d.source(), d.at(), d.said()));
 		double tip = run.deepest(-1);
-		return Optional.of(new Cut(run.order(), kind(tool.facts(), Cut.Kind.MILL) == Cut.Kind.GROOVE ? Cut.Kind.GROOVE : Cut.Kind.MILL, run.arcs().get(run.arcs().size() - 1), tool, place, Math.max(run.from(), run.to()), tip,
-				tip, diameter, run.resolution()));
+		return Optional.of(new Cut(run.order(), kind(tool.facts(), Cut.Kind.MILL) == Cut.Kind.GROOVE ? Cut.Kind.GROOVE : Cut.Kind.MILL,
+				run.arcs().get(run.arcs().size() - 1), tool, place, Math.max(run.from(), run.to()), tip, tip, diameter, run.resolution()));
 	}
 
 	/** Whether the cutter comes to the circle from outside, or leaves it outwards where it does not come from anywhere. */
@@ -71,7 +75,10 @@ final class Cuts {
 		INSIDE, ON, OUTSIDE
 	}
 
-	/** The side that the lead-in comes from, or the lead-out goes to, at depth: inside where any of its places is, since nothing goes round a boss from there. */
+	/**
+	 * The side that the lead-in comes from, or the lead-out goes to, at depth: inside where any of its places is, since nothing goes round
+	 * a boss from there.
+	 */
 	private static Side side(ArcRun run, boolean in) {
 		List<Step> steps = in ? run.before() : run.after();
 		Side side = Side.ON;

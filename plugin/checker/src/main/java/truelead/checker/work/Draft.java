@@ -37,7 +37,8 @@ final class Draft {
 
 	/** The same with other strokes. */
 	Draft with(List<Stroke> others) {
-		Optional<Cycle> first = others.isEmpty() || !(others.get(0).step() instanceof Step.Stroke stroke) ? cycle : Optional.of(stroke.cycle());
+		Optional<Cycle> first = others.isEmpty() || !(others.get(0).step() instanceof Step.Stroke stroke) ? cycle
+				: Optional.of(stroke.cycle());
 		Draft draft = new Draft(method, log, tool, block, first);
 		draft.strokes.addAll(others);
 		draft.strays.addAll(strays);

@@ -45,11 +45,14 @@ final class EditedHoles {
 		this.drafts = new ArrayList<>(reading.drafts());
 		this.visitors = new Visitors(holes, operations);
 		this.farthest = holes.tolerance();
-		work.threadMillings().forEach(milling -> farthest = Math.max(farthest, HoleBook.within(reading.within(milling.stretches().coarsest()))));
+		work.threadMillings().forEach(milling -> farthest = Math.max(farthest,
+				HoleBook.within(reading.within(milling.stretches().coarsest()))));
 		this.unthreaded = Unthreaded.numbers(holes, operations);
 	}
 
-	/** The holes of a work as it is after it was followed from its beginning; empty where an edit may change more than the holes near it. */
+	/**
+	 * The holes of a work as it is after it was followed from its beginning; empty where an edit may change more than the holes near it.
+	 */
 	static Optional<EditedHoles> of(Work work, WorkReader.Reading reading) {
 		boolean apart = suits(work) && !work.everyHole().unknownPlaces() && !work.everyHole().crowded();
 		return apart ? Optional.of(new EditedHoles(work, reading)) : Optional.empty();
@@ -88,7 +91,8 @@ final class EditedHoles {
 	}
 
 	/**
-	 * Takes strokes and passes of a part of a tool's stay in place of others; false, and nothing done, where more depends on it than its holes.
+	 * Takes strokes and passes of a part of a tool's stay in place of others; false, and nothing done, where more depends on it than its
+	 * holes.
 	 *
 	 * @param part what differs in strokes, runs of arcs and what goes with them alone
 	 * @param all  all that was recorded before
@@ -149,11 +153,14 @@ final class EditedHoles {
 				List<StrokeRow> rows = strokes.rows(tapping, moved, here);
 				Strokes made = tapping.strokes().with(rows, now, repeats.getOrDefault(i, 0));
 				others.set(i, drafts.get(i).with(rows.stream().map(StrokeRow::first).toList()));
-				all.set(i, rows.isEmpty() ? known : again.operation(i, -1, others.get(i), sameToolBefore(others, i), made, PassStretches.none(now)));
+				all.set(i, rows.isEmpty() ? known : again.operation(i, -1, others.get(i), sameToolBefore(others, i), made,
+						PassStretches.none(now)));
 			} else if (known instanceof ThreadMilling milling && (passes.operation() == i || !here.isEmpty())) {
 				Optional<PassStretches> made = passes.of(i).into(milling.stretches(), moved, resorting);
-				made.ifPresent(stretches -> others.set(milling.index(), drafts.get(milling.index()).between(stretches.first(), stretches.last())));
-				all.set(i, made.isEmpty() ? known : again.operation(i, -1, others.get(i), sameToolBefore(others, i), Strokes.none(now), made.get()));
+				made.ifPresent(stretches -> others.set(milling.index(), drafts.get(milling.index()).between(stretches.first(),
+						stretches.last())));
+				all.set(i, made.isEmpty() ? known : again.operation(i, -1, others.get(i), sameToolBefore(others, i),
+						Strokes.none(now), made.get()));
 			} else {
 				continue;
 			}

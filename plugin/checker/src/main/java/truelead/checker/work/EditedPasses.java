@@ -38,7 +38,8 @@ record EditedPasses(int operation, int from, int to, List<PassRow> before, List<
 	 * @param all       all that was recorded before the edit
 	 * @param operation the number of the operation that a step threads in; below 0 for none
 	 */
-	static Optional<EditedPasses> of(Part part, Recorded all, WorkReader.Reading reading, List<ThreadingOperation> operations, IntUnaryOperator operation) {
+	static Optional<EditedPasses> of(Part part, Recorded all, WorkReader.Reading reading, List<ThreadingOperation> operations,
+			IntUnaryOperator operation) {
 		Recorded before = part.before();
 		Recorded now = part.now();
 		if (before.arcRuns().isEmpty() && before.arcCopies().isEmpty() && now.arcRuns().isEmpty() && now.arcCopies().isEmpty()) {
@@ -53,8 +54,10 @@ record EditedPasses(int operation, int from, int to, List<PassRow> before, List<
 			return Optional.of(NONE).filter(none -> made.get().isEmpty());
 		}
 		int milled = operation.applyAsInt(old.get().get(0).order(0));
-		boolean one = milled >= 0 && milled == operation.applyAsInt(last(old.get()).order()) && operations.get(milled) instanceof ThreadMilling;
-		return Optional.of(new EditedPasses(milled, part.from(), part.to(), old.get(), made.get())).filter(passes -> one && !passes.parted(operations, reading));
+		boolean one = milled >= 0 && milled == operation.applyAsInt(last(old.get()).order())
+				&& operations.get(milled) instanceof ThreadMilling;
+		return Optional.of(new EditedPasses(milled, part.from(), part.to(), old.get(), made.get()))
+				.filter(passes -> one && !passes.parted(operations, reading));
 	}
 
 	/** The passes that arcs make; empty where they make anything else, or passes of several operations. */
@@ -83,7 +86,10 @@ record EditedPasses(int operation, int from, int to, List<PassRow> before, List<
 				|| to < all.arcRuns().size() && MillDrafts.joined(here.get(here.size() - 1), all.arcRuns().get(to)));
 	}
 
-	/** Whether a callout stands from the last pass before the part to the first one behind it, so that passes may be of another operation than before. */
+	/**
+	 * Whether a callout stands from the last pass before the part to the first one behind it, so that passes may be of another operation
+	 * than before.
+	 */
 	private boolean parted(List<ThreadingOperation> operations, WorkReader.Reading reading) {
 		int first = reading.mainLine(before.get(0).pass(0).helix().get(0).block());
 		int last = lastLine(before, reading);
@@ -92,9 +98,11 @@ record EditedPasses(int operation, int from, int to, List<PassRow> before, List<
 			last = Math.max(last, lastLine(now, reading));
 		}
 		ThreadMilling milling = (ThreadMilling) operations.get(operation);
-		Optional<MillPass> previous = milling.stretches().beside(before.get(0).order(0)).stream().filter(pass -> pass.order() < from).findFirst();
+		Optional<MillPass> previous = milling.stretches().beside(before.get(0).order(0)).stream()
+				.filter(pass -> pass.order() < from).findFirst();
 		Optional<MillPass> next = milling.stretches().beside(last(before).order()).stream().filter(pass -> pass.order() >= to).findFirst();
-		boolean alone = operations.stream().noneMatch(other -> other != milling && other.tool() == milling.tool() && other instanceof ThreadMilling);
+		boolean alone = operations.stream().noneMatch(other -> other != milling && other.tool() == milling.tool()
+				&& other instanceof ThreadMilling);
 		int above = previous.map(pass -> reading.mainLine(pass.last().block())).orElse(first);
 		int below = next.map(pass -> reading.mainLine(pass.block())).orElse(last);
 		return !alone && (previous.isEmpty() || next.isEmpty()) || reading.callout(above + 1, below);
@@ -115,7 +123,10 @@ record EditedPasses(int operation, int from, int to, List<PassRow> before, List<
 		return operation == number ? this : NONE;
 	}
 
-	/** The passes of an operation with these in their place, and with some at other holes; empty where none is left, or the hole of one is not known. */
+	/**
+	 * The passes of an operation with these in their place, and with some at other holes; empty where none is left, or the hole of one is
+	 * not known.
+	 */
 	Optional<PassStretches> into(PassStretches known, NavigableMap<Integer, Integer> moved, Resorting resorting) {
 		List<List<Integer>> together = resorting.numbers().stream().map(hole -> resorting.holes().edited(hole).visits()).toList();
 		return new PassSplice(known, from, to, now, moved, resorting.holes()).made(together);

@@ -8,7 +8,10 @@ final class EditedPlaces {
 
 	/** Texts that are kept at most; of each there is one chunk that no other has. */
 	private static final int MOST = 500;
-	/** Edits behind which all is followed from the beginning: what tells kinds of cuts and strokes apart keeps something of each edit's text. */
+	/**
+	 * Edits behind which all is followed from the beginning: what tells kinds of cuts and strokes apart keeps something of each edit's
+	 * text.
+	 */
 	static final int EDITS = 1_000;
 
 	/** The edit that it was followed for, and whether more was taken of it than where it may be followed from. */

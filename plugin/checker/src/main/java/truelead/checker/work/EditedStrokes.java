@@ -58,7 +58,8 @@ final class EditedStrokes {
 		if (targets.isEmpty() || !now.stream().allMatch(timed -> goesOn(timed, part.tool(), targets.get()))) {
 			return Optional.empty();
 		}
-		return Optional.of(new EditedStrokes(before, made(before, part.tool(), targets.get(), kinds), made(now, part.tool(), targets.get(), kinds)));
+		return Optional.of(new EditedStrokes(before, made(before, part.tool(), targets.get(), kinds),
+				made(now, part.tool(), targets.get(), kinds)));
 	}
 
 	/** By the first of the lines that say the cycle. */
@@ -78,7 +79,8 @@ final class EditedStrokes {
 	private static boolean goesOn(TimedStroke timed, ToolUse use, NavigableMap<Integer, Target> targets) {
 		Cycle cycle = timed.stroke().cycle();
 		Target target = at(targets, cycle);
-		boolean threads = target != null && (target.kind().taps() || use.facts().isTap() || TapDrafts.turnsLikeATap(TapDrafts.stroke(timed, use)));
+		boolean threads = target != null && (target.kind().taps() || use.facts().isTap()
+				|| TapDrafts.turnsLikeATap(TapDrafts.stroke(timed, use)));
 		return target != null && target.kind() == cycle.kind() && target.code() == cycle.code() && (threads || target.operation() < 0);
 	}
 
@@ -88,7 +90,8 @@ final class EditedStrokes {
 		return found != null && cycle.start().line() <= found.getValue().lastLine() ? found.getValue() : null;
 	}
 
-	private static List<StrokeWalk.Made> made(List<TimedStroke> strokes, ToolUse use, NavigableMap<Integer, Target> targets, CutKinds kinds) {
+	private static List<StrokeWalk.Made> made(List<TimedStroke> strokes, ToolUse use, NavigableMap<Integer, Target> targets,
+			CutKinds kinds) {
 		List<StrokeWalk.Made> made = new ArrayList<>();
 		for (TimedStroke timed : strokes) {
 			int operation = at(targets, timed.stroke().cycle()).operation();
@@ -129,7 +132,8 @@ final class EditedStrokes {
 	/** The operation that a stroke is of now; that of a step elsewhere as it was. */
 	int operation(int order, IntUnaryOperator known) {
 		int found = InOrder.before(now, one -> one.timed().order(), order + 1) - 1;
-		return found >= 0 && order < now.get(found).timed().order() + now.get(found).count() ? now.get(found).operation() : known.applyAsInt(order);
+		return found >= 0 && order < now.get(found).timed().order() + now.get(found).count() ? now.get(found).operation()
+				: known.applyAsInt(order);
 	}
 
 	/** Whether some were or are of an operation. */
@@ -158,7 +162,8 @@ final class EditedStrokes {
 			List<StrokeRow> place = rows.subList(InOrder.before(known, row -> row.first().order(), before.get(0).order()),
 					InOrder.before(known, row -> row.first().order(), before.get(before.size() - 1).order() + 1));
 			place.clear();
-			now.stream().filter(one -> one.operation() == tapping.index()).forEach(one -> place.add(row(TapDrafts.stroke(one.timed(), tapping.tool()), known, moved)));
+			now.stream().filter(one -> one.operation() == tapping.index())
+					.forEach(one -> place.add(row(TapDrafts.stroke(one.timed(), tapping.tool()), known, moved)));
 		}
 		return rows;
 	}

@@ -17,10 +17,16 @@ import truelead.checker.tool.CompensationLog;
 import truelead.checker.tool.ToolLog;
 import truelead.checker.tool.ToolUse;
 
-/** The work of a program that is being edited: after an edit only those stays of tools are followed again that it can change. Not for several threads at once. */
+/**
+ * The work of a program that is being edited: after an edit only those stays of tools are followed again that it can change. Not for
+ * several threads at once.
+ */
 public final class EditedWork {
 
-	/** A stay that is this part of the program is followed again and again at the cost of all: once from the beginning, and edits are short again. */
+	/**
+	 * A stay that is this part of the program is followed again and again at the cost of all: once from the beginning, and edits are short
+	 * again.
+	 */
 	private static final double MUCH = 0.25;
 	/** Where a tool's stay has fewer, it is sorted again as a whole, with others that have to do with it. */
 	private static final int LONG_STAY = 200;
@@ -47,7 +53,9 @@ public final class EditedWork {
 	private final WorkReader.Reading reading;
 	private final EditedPlaces places = new EditedPlaces();
 	private Work work;
-	/** The holes after edits of single blocks, known when they are first needed; such edits and those of {@link #sections} are not mixed. */
+	/**
+	 * The holes after edits of single blocks, known when they are first needed; such edits and those of {@link #sections} are not mixed.
+	 */
 	private Optional<EditedHoles> holes = Optional.empty();
 	private boolean apart = true;
 	/** Whether whole stays were followed again by themselves, so that the holes are not those that were followed from the beginning. */
@@ -73,7 +81,10 @@ public final class EditedWork {
 		return work;
 	}
 
-	/** Takes another text of the program; empty where it may be another work in all, or after many edits, and has to be followed from its beginning. */
+	/**
+	 * Takes another text of the program; empty where it may be another work in all, or after many edits, and has to be followed from its
+	 * beginning.
+	 */
 	public Optional<Changed> follow(ProgramFile program, ProgramFolder folder, Budget budget) {
 		if (places.worn()) {
 			return Optional.empty();
@@ -90,7 +101,8 @@ public final class EditedWork {
 			return Optional.empty();
 		}
 		boolean numbersAlone = changed.get().numbersAlone(work.shop().program().text(), program.text());
-		Optional<Trace> within = trace.within(program, folder, work.shop().profile(), changed.get(), numbersAlone, budget).filter(this::sound);
+		Optional<Trace> within = trace.within(program, folder, work.shop().profile(), changed.get(), numbersAlone, budget)
+				.filter(this::sound);
 		if (within.isPresent()) {
 			Recorded here = trace.part(within.get());
 			if (!within.get().recorded().names(changed.get()) && here.same(within.get().recorded())) {
@@ -98,7 +110,8 @@ public final class EditedWork {
 				places.followed(within.get().fromLine(), false);
 				return taken(program, changed.get());
 			}
-			Optional<Part> part = numbersAlone && here.sameButHoles(within.get().recorded()) ? holes(program, within.get()) : Optional.empty();
+			Optional<Part> part = numbersAlone && here.sameButHoles(within.get().recorded()) ? holes(program, within.get())
+					: Optional.empty();
 			if (part.isPresent()) {
 				return Optional.of(new Changed(changed.get(), part));
 			}
@@ -136,14 +149,18 @@ public final class EditedWork {
 		return places.aged();
 	}
 
-	/** Follows the part anew that was followed longest ago, so that the text of then is let go; empty where all has to be followed from the beginning. */
+	/**
+	 * Follows the part anew that was followed longest ago, so that the text of then is let go; empty where all has to be followed from the
+	 * beginning.
+	 */
 	public Optional<Changed> refresh(ProgramFolder folder, Budget budget) {
 		ProgramFile program = work.shop().program();
 		int line = places.oldest();
 		ChangedLines from = new ChangedLines(line, line);
 		ChangedLines none = new ChangedLines(line, line - 1);
 		if (places.part(line) && holes.isEmpty()) {
-			return trace.again(program, folder, work.shop().profile(), from, true, budget).flatMap(again -> part(program, again)).map(part -> new Changed(none, Optional.of(part)));
+			return trace.again(program, folder, work.shop().profile(), from, true, budget).flatMap(again -> part(program, again))
+					.map(part -> new Changed(none, Optional.of(part)));
 		}
 		Optional<Trace> within = trace.within(program, folder, work.shop().profile(), from, true, budget);
 		if (within.isPresent() && places.part(line)) {
@@ -177,8 +194,9 @@ public final class EditedWork {
 			return Optional.empty();
 		}
 		List<ToolUse> uses = work.tools();
-		work = work.by(program, new Later<>(() -> reading.sorted(all, uses).holes()), now.operations(), WorkReader.Reading.openArcs(all.openArcs(), now.operations()),
-				part.before().compensatedAs(part.now()) ? work.course().compensation() : CompensationLog.with(all.compensation(), uses));
+		work = work.by(program, new Later<>(() -> reading.sorted(all, uses).holes()), now.operations(),
+				WorkReader.Reading.openArcs(all.openArcs(), now.operations()), part.before().compensatedAs(part.now())
+				? work.course().compensation() : CompensationLog.with(all.compensation(), uses));
 		Holes places = now.holes();
 		List<Hole> open = now.unthreaded();
 		return Optional.of(new Part(work.at(places, () -> open), new BitSet(), true));
@@ -191,7 +209,8 @@ public final class EditedWork {
 
 	private boolean sound(Trace again) {
 		return again.recorder().trouble().isEmpty()
-				&& trace.recorder().trouble().stream().noneMatch(lost -> lost.tool().index() >= again.firstStay() && lost.tool().index() < again.behind());
+				&& trace.recorder().trouble().stream().noneMatch(lost -> lost.tool().index() >= again.firstStay()
+						&& lost.tool().index() < again.behind());
 	}
 
 	/** The part of the work that the stays are of that were followed again, with all that are at the same holes. */
@@ -223,7 +242,8 @@ public final class EditedWork {
 		if (sections.isEmpty() && sectioned) {
 			Holes holes = work.everyHole();
 			sectioned = !work.isWhole() && Sectioned.is(work, holes);
-			sections = Optional.of(holes).filter(any -> sectioned).map(all -> new Sections(new HoleStays(all, work.operations(), work.tools().size()), Ties.of(work)));
+			sections = Optional.of(holes).filter(any -> sectioned)
+					.map(all -> new Sections(new HoleStays(all, work.operations(), work.tools().size()), Ties.of(work)));
 		}
 		return sectioned;
 	}

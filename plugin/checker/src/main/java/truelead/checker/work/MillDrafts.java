@@ -145,14 +145,15 @@ final class MillDrafts {
 	}
 
 	/**
-	 * Whether a helix goes up, as no ramp into a pocket does, with the lead of a thread of the title: or one not far off, where it goes more than once round or beside
-	 * its path.
+	 * Whether a helix goes up, as no ramp into a pocket does, with the lead of a thread of the title: or one not far off, where it goes
+	 * more than once round or beside its path.
 	 */
 	private boolean titled(ArcRun run) {
 		double lead = run.advance() / run.sweep() * 2 * Math.PI;
 		double near = run.sweep() > ONCE || run.arcs().get(0).modal().compensation() != Compensation.OFF ? NEAR : AS_CALLED;
-		return lead > 0 && run.sweep() > ArcRuns.CIRCLE && titles.computeIfAbsent(run.tool().part(), part -> new TitleThreads(commentary, stays, part))
-				.suiting(thread -> Math.abs(thread.lead() - lead) <= near * thread.lead()).isPresent();
+		return lead > 0 && run.sweep() > ArcRuns.CIRCLE
+				&& titles.computeIfAbsent(run.tool().part(), part -> new TitleThreads(commentary, stays, part)).suiting(thread ->
+						Math.abs(thread.lead() - lead) <= near * thread.lead()).isPresent();
 	}
 
 	/** The line of the first comment of a stay that names a thread for certain; the largest number where none does. */
@@ -177,8 +178,8 @@ final class MillDrafts {
 		Point centre = run.centre();
 		Step.Arc first = run.arcs().get(0);
 		Place place = Places.of(run.tool().part(), first.modal(), run.plane(), centre);
-		return new Pass(run.order(), run.last(), tool, rapidIn(run), entry(run.before()), run.arcs(), exit(run.after()), place, Cuts.external(run), run.turns(),
-				run.resolution());
+		return new Pass(run.order(), run.last(), tool, rapidIn(run), entry(run.before()), run.arcs(), exit(run.after()), place,
+				Cuts.external(run), run.turns(), run.resolution());
 	}
 
 	/** The last move at rapid across the axis before what leads in, with nothing but rapid moves between. */

@@ -25,8 +25,8 @@ public final class NearestOperation {
 	}
 
 	/**
-	 * The operation that a line is part of: a block of its cycle or helix, in a subprogram of the program or the call of one, a line that names its
-	 * thread, any line of its tool from the tool's comments on, or a block that makes one of its holes.
+	 * The operation that a line is part of: a block of its cycle or helix, in a subprogram of the program or the call of one, a line that
+	 * names its thread, any line of its tool from the tool's comments on, or a block that makes one of its holes.
 	 */
 	public static Optional<ThreadingOperation> at(Work work, int line) {
 		return new NearestOperation(work).at(line);
@@ -35,7 +35,8 @@ public final class NearestOperation {
 	/** The operation that a line is part of, or the one with the nearest block; empty only where the program makes no thread. */
 	public static Optional<ThreadingOperation> to(Work work, int line) {
 		NearestOperation finder = new NearestOperation(work);
-		return finder.at(line).or(() -> work.operations().stream().min(Comparator.comparingInt(operation -> finder.distance(operation, line))));
+		return finder.at(line).or(() -> work.operations().stream()
+				.min(Comparator.comparingInt(operation -> finder.distance(operation, line))));
 	}
 
 	/** The line at which the comments or the change of an operation's tool begin. */
@@ -44,7 +45,8 @@ public final class NearestOperation {
 	}
 
 	private Optional<ThreadingOperation> at(int line) {
-		return first(operation -> blocks(operation).contains(line)).or(() -> first(operation -> saysSo(operation, line))).or(() -> ofTool(line)).or(() -> atHole(line));
+		return first(operation -> blocks(operation).contains(line)).or(() -> first(operation -> saysSo(operation, line)))
+				.or(() -> ofTool(line)).or(() -> atHole(line));
 	}
 
 	private Optional<ThreadingOperation> first(Predicate<ThreadingOperation> condition) {
@@ -61,7 +63,8 @@ public final class NearestOperation {
 				stroke.back().ifPresent(back -> add(lines, back.block()));
 			});
 		} else if (operation instanceof ThreadMilling milling) {
-			milling.passes().forEach(pass -> Stream.of(pass.entry(), pass.helix(), pass.exit()).flatMap(List::stream).map(Step::block).forEach(block -> add(lines, block)));
+			milling.passes().forEach(pass -> Stream.of(pass.entry(), pass.helix(), pass.exit()).flatMap(List::stream).map(Step::block)
+					.forEach(block -> add(lines, block)));
 		}
 		return lines;
 	}
@@ -74,20 +77,23 @@ public final class NearestOperation {
 	}
 
 	private boolean saysSo(ThreadingOperation operation, int line) {
-		return Stream.concat(operation.wanted().named().stream(), operation.wanted().depth().stream()).map(Fact::at).flatMap(Optional::stream)
-				.anyMatch(at -> at.line() == line && at.file().name().equals(program));
+		return Stream.concat(operation.wanted().named().stream(), operation.wanted().depth().stream()).map(Fact::at)
+				.flatMap(Optional::stream).anyMatch(at -> at.line() == line && at.file().name().equals(program));
 	}
 
 	/** Of the tool that a line belongs to: the first operation that is not over before it, else the last. */
 	private Optional<ThreadingOperation> ofTool(int line) {
-		List<ThreadingOperation> its = work.operations().stream().filter(operation -> start(operation.tool()) <= line && line <= end(operation)).toList();
-		return its.stream().filter(operation -> last(operation) >= line).findFirst().or(() -> its.stream().reduce((before, after) -> after));
+		List<ThreadingOperation> its = work.operations().stream().filter(operation -> start(operation.tool()) <= line
+				&& line <= end(operation)).toList();
+		return its.stream().filter(operation -> last(operation) >= line).findFirst()
+				.or(() -> its.stream().reduce((before, after) -> after));
 	}
 
 	/** Where a tool's comments or its change begin. */
 	private int start(ToolUse tool) {
 		int change = tool.change().map(block -> block.outermost().line()).orElse(0);
-		return tool.comments().stream().filter(comment -> comment.at().file().name().equals(program)).mapToInt(comment -> comment.at().line()).reduce(change, Math::min);
+		return tool.comments().stream().filter(comment -> comment.at().file().name().equals(program))
+				.mapToInt(comment -> comment.at().line()).reduce(change, Math::min);
 	}
 
 	/** The line before the next tool; of the last tool the operation's last block, as subprograms may stand behind it. */

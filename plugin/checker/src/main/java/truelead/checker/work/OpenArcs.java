@@ -29,7 +29,10 @@ final class OpenArcs {
 		}
 	}
 
-	/** In another plane than XY an arc that hardly closes tells that the plane is the wrong one; in XY only what the control refuses is of interest. */
+	/**
+	 * In another plane than XY an arc that hardly closes tells that the plane is the wrong one; in XY only what the control refuses is of
+	 * interest.
+	 */
 	boolean is(Step.Arc arc) {
 		Modal modal = arc.modal();
 		double most = modal.plane() == Plane.XY ? Math.max(ROUNDED, profile.arcTolerance(modal.unit())) : ROUNDED;

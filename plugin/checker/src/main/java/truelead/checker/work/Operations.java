@@ -30,7 +30,9 @@ import truelead.checker.wanted.WantedReader;
 /** Makes the operations of the work out of the drafts: with their holes, what is wanted, groups, and what could not be evaluated. */
 final class Operations {
 
-	/** How much wider than a cutter the wall of its thread at least is: cutters are up to 0.84 of the diameter (common practice, no source). */
+	/**
+	 * How much wider than a cutter the wall of its thread at least is: cutters are up to 0.84 of the diameter (common practice, no source).
+	 */
 	private static final double WALL = 1.15;
 	/** Part of the hole's depth that a seat goes down at most (common practice, no source). */
 	private static final double SEAT = 0.5;
@@ -72,8 +74,8 @@ final class Operations {
 	}
 
 	/**
-	 * The operations that take the place of some of an earlier text, with their numbers and groups; empty where they are others, by other tools, or grouped
-	 * otherwise.
+	 * The operations that take the place of some of an earlier text, with their numbers and groups; empty where they are others, by other
+	 * tools, or grouped otherwise.
 	 */
 	Optional<List<ThreadingOperation>> insteadOf(List<ThreadingOperation> known) {
 		List<Draft> drafts = sorting.drafts();
@@ -84,7 +86,8 @@ final class Operations {
 		for (int i = 0; same && i < drafts.size(); i++) {
 			ThreadingOperation old = known.get(i);
 			Draft draft = drafts.get(i);
-			same = old.tool().index() == draft.tool.index() && draft.method.equals(old instanceof Tapping tapping ? Optional.of(tapping.method()) : Optional.empty());
+			same = old.tool().index() == draft.tool.index() && draft.method.equals(old instanceof Tapping tapping
+					? Optional.of(tapping.method()) : Optional.empty());
 			if (same) {
 				operations.add(operation(old.index(), old.group(), draft, Optional.ofNullable(before.put(draft.log, draft))));
 				same = operations.get(i).group() == old.group();
@@ -101,36 +104,45 @@ final class Operations {
 	/** The operation of a draft whose strokes and passes have their holes. */
 	ThreadingOperation operation(int index, int freshGroup, Draft draft, Optional<Draft> before, Strokes strokes, PassStretches stretches) {
 		MillPasses passes = stretches.all();
-		Optional<Hole> first = !strokes.isEmpty() ? Optional.of(strokes.typical().get(0).hole()) : passes.isEmpty() ? Optional.empty() : Optional.of(passes.typical().get(0).hole());
+		Optional<Hole> first = !strokes.isEmpty() ? Optional.of(strokes.typical().get(0).hole()) : passes.isEmpty() ? Optional.empty()
+				: Optional.of(passes.typical().get(0).hole());
 		Fact<Double> surface = surface(strokes, passes);
 		Optional<Double> drill = first.flatMap(hole -> widest(hole.makingBefore(draft.firstOrder()), surface.value()));
 		Optional<Cut> deepest = first.flatMap(h -> h.deepestBefore(draft.firstOrder()));
 		double full = deepest.map(c -> c.direction() * (c.shoulder() - surface.value())).orElse(Double.NaN);
 		double tip = deepest.map(c -> c.direction() * (c.tip() - surface.value())).orElse(Double.NaN);
-		double tapped = strokes.isEmpty() ? Double.NaN : strokes.typical().get(0).direction() * (strokes.typical().get(0).bottom() - surface.value());
-		WantedReader.Result result = wanted.read(draft.whereabouts(), before.map(Draft::lastBlock), new AsCut(draft.advance(), drill, deepest.map(Cut::tool), milled(passes), full, tip, tapped), surface);
+		double tapped = strokes.isEmpty() ? Double.NaN : strokes.typical().get(0).direction() * (strokes.typical().get(0).bottom()
+				- surface.value());
+		WantedReader.Result result = wanted.read(draft.whereabouts(), before.map(Draft::lastBlock),
+				new AsCut(draft.advance(), drill, deepest.map(Cut::tool), milled(passes), full, tip, tapped), surface);
 		int group = groups.computeIfAbsent(new Group(draft.tool.index(), result.governing()), g -> freshGroup);
 		if (draft.method.isEmpty()) {
 			return new ThreadMilling(index, group, draft.tool, stretches, result.wanted(), draft.lastOrder(), List.of());
 		}
 		Strokes strays = sorting.strokes(draft.strays);
-		return new Tapping(index, group, draft.method.get(), draft.tool, draft.block, draft.cycle, strokes, strays, draft.leftOn, result.wanted(),
-				draft.firstOrder(), draft.lastOrder(), notEvaluated(draft));
+		return new Tapping(index, group, draft.method.get(), draft.tool, draft.block, draft.cycle, strokes, strays, draft.leftOn,
+				result.wanted(), draft.firstOrder(), draft.lastOrder(), notEvaluated(draft));
 	}
 
-	/** The largest of the known diameters of cuts that go down half as far as the deepest, mm: less is a seat or an edge that a mill breaks. */
+	/**
+	 * The largest of the known diameters of cuts that go down half as far as the deepest, mm: less is a seat or an edge that a mill breaks.
+	 */
 	private static Optional<Double> widest(List<Cut> cuts, double surface) {
 		Optional<Double> widest = Optional.empty();
 		double deepest = cuts.stream().mapToDouble(cut -> Math.abs(cut.tip() - surface)).max().orElse(0);
 		for (Cut cut : cuts) {
-			if (cut.diameter().isPresent() && !(Math.abs(cut.tip() - surface) < SEAT * deepest) && (widest.isEmpty() || Double.compare(cut.diameter().get().value(), widest.get()) > 0)) {
+			if (cut.diameter().isPresent() && !(Math.abs(cut.tip() - surface) < SEAT * deepest)
+					&& (widest.isEmpty() || Double.compare(cut.diameter().get().value(), widest.get()) > 0)) {
 				widest = Optional.of(cut.diameter().get().value());
 			}
 		}
 		return widest;
 	}
 
-	/** The diameter that the edge reaches in the widest pass, mm: the path's own where the control puts the cutter beside it; empty where the cutter's is not known. */
+	/**
+	 * The diameter that the edge reaches in the widest pass, mm: the path's own where the control puts the cutter beside it; empty where
+	 * the cutter's is not known.
+	 */
 	private static Optional<Double> milled(MillPasses passes) {
 		MillPass widest = null;
 		for (MillPass pass : passes.typical()) {
@@ -190,10 +202,12 @@ final class Operations {
 		note(list, step, stroke.lead(), "the lead");
 		note(list, step, stroke.speed(), "the speed");
 		if (Double.isNaN(stroke.bottom())) {
-			list.add(new NotEvaluated(step.block(), Optional.empty(), Reason.of("the depth of the thread is not known"), step.modal().ofCaller()));
+			list.add(new NotEvaluated(step.block(), Optional.empty(), Reason.of("the depth of the thread is not known"),
+					step.modal().ofCaller()));
 		}
 		if (!stroke.place().known()) {
-			list.add(new NotEvaluated(step.block(), Optional.empty(), Reason.of("the place of the thread is not known"), step.modal().ofCaller()));
+			list.add(new NotEvaluated(step.block(), Optional.empty(), Reason.of("the place of the thread is not known"),
+					step.modal().ofCaller()));
 		}
 	}
 

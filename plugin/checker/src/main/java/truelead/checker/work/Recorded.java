@@ -25,30 +25,36 @@ record Recorded(List<ToolLog> tools, List<TimedStroke> strokes, List<AxisRun> ax
 
 	/** All that a recorder has. */
 	static Recorded of(Recorder recorder) {
-		return new Recorded(recorder.tools, recorder.kept.strokes, recorder.kept.axisRuns, recorder.kept.arcRuns, recorder.kept.arcCopies, recorder.events,
-				recorder.compensation.entries(), recorder.openArcs);
+		return new Recorded(recorder.tools, recorder.kept.strokes, recorder.kept.axisRuns, recorder.kept.arcRuns, recorder.kept.arcCopies,
+				recorder.events, recorder.compensation.entries(), recorder.openArcs);
 	}
 
 	/** The stretches of these lists that are of the stays from one up to another, that one left out. */
 	Recorded stays(int from, int to) {
 		int firstLine = line(from);
 		int lineBehind = line(to);
-		return new Recorded(tools.subList(from, to), stays(strokes, one -> one.tool().index(), from, to), stays(axisRuns, one -> one.tool().index(), from, to),
-				stays(arcRuns, one -> one.tool().index(), from, to), stays(arcCopies, one -> one.tool().index(), from, to), stays(events, one -> one.tool().index(), from, to),
-				stays(compensation, one -> one.tool().index(), from, to), stays(openArcs, one -> one.block().line(), firstLine, lineBehind));
+		return new Recorded(tools.subList(from, to), stays(strokes, one -> one.tool().index(), from, to),
+				stays(axisRuns, one -> one.tool().index(), from, to), stays(arcRuns, one -> one.tool().index(), from, to),
+				stays(arcCopies, one -> one.tool().index(), from, to), stays(events, one -> one.tool().index(), from, to),
+				stays(compensation, one -> one.tool().index(), from, to), stays(openArcs, one -> one.block().line(),
+						firstLine, lineBehind));
 	}
 
-	/** The stretches that are from one step up to another, that one left out, and from one line up to another, with the stays that they are of. */
+	/**
+	 * The stretches that are from one step up to another, that one left out, and from one line up to another, with the stays that they are
+	 * of.
+	 */
 	Recorded part(int from, int to, int fromLine, int lineBehind, List<ToolLog> of) {
-		return new Recorded(of, stays(strokes, TimedStroke::order, from, to), stays(axisRuns, AxisRun::order, from, to), stays(arcRuns, ArcRun::order, from, to),
-				stays(arcCopies, ArcCopies::order, from, to), stays(events, LoggedEvent::order, from, to),
-				stays(compensation, CompensationLog.Entry::order, from, to), stays(openArcs, one -> one.block().line(), fromLine, lineBehind));
+		return new Recorded(of, stays(strokes, TimedStroke::order, from, to), stays(axisRuns, AxisRun::order, from, to),
+				stays(arcRuns, ArcRun::order, from, to), stays(arcCopies, ArcCopies::order, from, to),
+				stays(events, LoggedEvent::order, from, to), stays(compensation, CompensationLog.Entry::order, from, to),
+				stays(openArcs, one -> one.block().line(), fromLine, lineBehind));
 	}
 
 	/** What was recorded of some stays, and behind each of them the event that begins the next one. */
 	Recorded of(BitSet stays) {
-		Recorded some = new Recorded(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(),
-				new ArrayList<>());
+		Recorded some = new Recorded(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(),
+				new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
 		for (int from = stays.nextSetBit(0); from >= 0; from = stays.nextSetBit(stays.nextClearBit(from))) {
 			int to = stays.nextClearBit(from);
 			Recorded here = stays(from, to);
@@ -93,15 +99,20 @@ record Recorded(List<ToolLog> tools, List<TimedStroke> strokes, List<AxisRun> ax
 
 	/** The same with others in the place of a {@link #part}; the stays are as they were. */
 	Recorded with(Recorded others, int from, int to, int fromLine, int lineBehind) {
-		return with(part(0, from, 0, fromLine, tools), others.part(0, Integer.MAX_VALUE, 0, Integer.MAX_VALUE, List.of()), part(to, Integer.MAX_VALUE, lineBehind, Integer.MAX_VALUE, List.of()));
+		return with(part(0, from, 0, fromLine, tools), others.part(0, Integer.MAX_VALUE, 0, Integer.MAX_VALUE, List.of()),
+				part(to, Integer.MAX_VALUE, lineBehind, Integer.MAX_VALUE, List.of()));
 	}
 
 	/** The same with others between what begins and what ends each list. */
 	private Recorded with(Recorded before, Recorded others, Recorded behind) {
-		return new Recorded(with(tools, before.tools, others.tools, behind.tools), with(strokes, before.strokes, others.strokes, behind.strokes),
-				with(axisRuns, before.axisRuns, others.axisRuns, behind.axisRuns), with(arcRuns, before.arcRuns, others.arcRuns, behind.arcRuns),
-				with(arcCopies, before.arcCopies, others.arcCopies, behind.arcCopies), with(events, before.events, others.events, behind.events),
-				with(compensation, before.compensation, others.compensation, behind.compensation), with(openArcs, before.openArcs, others.openArcs, behind.openArcs));
+		return new Recorded(with(tools, before.tools, others.tools, behind.tools), with(strokes, before.strokes, others.strokes,
+				behind.strokes),
+				with(axisRuns, before.axisRuns, others.axisRuns, behind.axisRuns), with(arcRuns, before.arcRuns, others.arcRuns,
+						behind.arcRuns),
+				with(arcCopies, before.arcCopies, others.arcCopies, behind.arcCopies), with(events, before.events, others.events,
+						behind.events),
+				with(compensation, before.compensation, others.compensation, behind.compensation),
+				with(openArcs, before.openArcs, others.openArcs, behind.openArcs));
 	}
 
 	/** A list with others in it; the list itself where it has nothing between and gets nothing. */
@@ -120,14 +131,17 @@ record Recorded(List<ToolLog> tools, List<TimedStroke> strokes, List<AxisRun> ax
 	/** Whether the same was recorded, step by step. */
 	boolean same(Recorded other) {
 		return same(tools, other.tools, ToolLog::same)
-				&& same(strokes, other.strokes, (a, b) -> a.order() == b.order() && a.stroke().equals(b.stroke()) && a.row().equals(b.row()))
+				&& same(strokes, other.strokes, (a, b) -> a.order() == b.order() && a.stroke().equals(b.stroke())
+						&& a.row().equals(b.row()))
 				&& same(axisRuns, other.axisRuns, AxisRun::same) && same(arcRuns, other.arcRuns, ArcRun::same)
 				&& same(arcCopies, other.arcCopies, ArcCopies::same)
 				&& same(events, other.events, (a, b) -> a.order() == b.order() && a.event().equals(b.event()))
 				&& compensatedAs(other) && openArcs.equals(other.openArcs);
 	}
 
-	/** Whether the same was recorded but for strokes and runs of arcs, and what goes with them: compensation, and arcs that do not close. */
+	/**
+	 * Whether the same was recorded but for strokes and runs of arcs, and what goes with them: compensation, and arcs that do not close.
+	 */
 	boolean sameButHoles(Recorded other) {
 		return same(tools, other.tools, ToolLog::same) && same(axisRuns, other.axisRuns, AxisRun::same)
 				&& same(events, other.events, (a, b) -> a.order() == b.order() && a.event().equals(b.event()));

@@ -166,7 +166,8 @@ final class Recorder implements StepSink {
 			event(event, number);
 		} else if (step instanceof Step.NotFollowed notFollowed) {
 			troubles.add(new UnfollowedBlocks.Logged(number, tool, notFollowed));
-			if (notFollowed.weight() == Step.NotFollowed.Weight.THREAD || notFollowed.weight() == Step.NotFollowed.Weight.CALL || notFollowed.weight() == Step.NotFollowed.Weight.BY_TOOL) {
+			if (notFollowed.weight() == Step.NotFollowed.Weight.THREAD || notFollowed.weight() == Step.NotFollowed.Weight.CALL
+					|| notFollowed.weight() == Step.NotFollowed.Weight.BY_TOOL) {
 				arcTracker.lost();
 			}
 		}
@@ -250,7 +251,8 @@ final class Recorder implements StepSink {
 	/** Motions that come again: helices alone are kept as such, all others are taken one by one. */
 	private void again(Copies copies, int number) {
 		arcTracker.settle(copies.steps(0).get(0));
-		Optional<ArcCopies> helices = lathe || !arcTracker.idle() || !axisTracker.idle() ? Optional.empty() : ArcCopies.of(copies, tool, number);
+		Optional<ArcCopies> helices = lathe || !arcTracker.idle() || !axisTracker.idle() ? Optional.empty()
+				: ArcCopies.of(copies, tool, number);
 		int runs = helices.map(found -> found.first().size()).orElse(0) * copies.count();
 		boolean closed = copies.steps(0).stream().noneMatch(step -> step instanceof Step.Arc arc && open.is(arc));
 		if (runs > 0 && kept.hasRoom(runs) && closed && compensation.add(number, tool, copies, lastCompensation)) {

@@ -6,7 +6,10 @@ import truelead.checker.machine.Modal;
 import truelead.checker.program.WordRef;
 import truelead.checker.tool.ToolUse;
 
-/** Tells whether sections of a program may be judged by themselves: whether no finding of one depends on more of the others than on what an edit leaves alone. */
+/**
+ * Tells whether sections of a program may be judged by themselves: whether no finding of one depends on more of the others than on what an
+ * edit leaves alone.
+ */
 final class Sectioned {
 
 	private Sectioned() {
@@ -19,7 +22,8 @@ final class Sectioned {
 
 	/** Of a section of it. */
 	static boolean is(List<ThreadingOperation> operations, Holes holes) {
-		return !holes.unknownPlaces() && !holes.crowded() && operations.stream().allMatch(operation -> operation.notEvaluated().isEmpty() && placed(operation));
+		return !holes.unknownPlaces() && !holes.crowded() && operations.stream().allMatch(operation -> operation.notEvaluated().isEmpty()
+				&& placed(operation));
 	}
 
 	private static boolean placed(ThreadingOperation operation) {
@@ -31,7 +35,8 @@ final class Sectioned {
 	/** Whether the rules of other tools know the same of a stay before and after an edit. */
 	static boolean same(ToolUse before, ToolUse now) {
 		return before.tool().equals(now.tool()) && before.facts().equals(now.facts()) && before.comments().equals(now.comments())
-				&& before.summary().idle() == now.summary().idle() && before.summary().cutWithCoolant() == now.summary().cutWithCoolant() && before.summary().cutDry() == now.summary().cutDry()
+				&& before.summary().idle() == now.summary().idle() && before.summary().cutWithCoolant() == now.summary().cutWithCoolant()
+				&& before.summary().cutDry() == now.summary().cutDry()
 				&& before.summary().tapping() == now.summary().tapping() && before.summary().drilling() == now.summary().drilling()
 				&& before.summary().rigid().isPresent() == now.summary().rigid().isPresent()
 				&& before.summary().movedWithoutOffset() == now.summary().movedWithoutOffset()
@@ -49,7 +54,9 @@ final class Sectioned {
 	}
 
 	private static List<Offset> offsets(ToolUse tool) {
-		return tool.summary().lengthOffsets().stream().map(offset -> new Offset(offset.value(), offset.word().map(WordRef::address).orElse((char) 0),
-				offset.word().filter(word -> tool.change().filter(word.block()::above).isPresent()).isPresent(), offset.why().equals(Modal.CODE_OF_TOOL_BEFORE))).toList();
+		return tool.summary().lengthOffsets().stream()
+				.map(offset -> new Offset(offset.value(), offset.word().map(WordRef::address).orElse((char) 0),
+						offset.word().filter(word -> tool.change().filter(word.block()::above).isPresent()).isPresent(),
+						offset.why().equals(Modal.CODE_OF_TOOL_BEFORE))).toList();
 	}
 }

@@ -11,8 +11,8 @@ import truelead.checker.hole.HoleBook;
 import truelead.checker.hole.Place;
 
 /**
- * The stays of a program's tools in sections, none of which has a hole at or beside one of another: as they were when all of the program was sorted, and
- * those that have been sorted by themselves since.
+ * The stays of a program's tools in sections, none of which has a hole at or beside one of another: as they were when all of the program
+ * was sorted, and those that have been sorted by themselves since.
  */
 final class Sections {
 

@@ -78,7 +78,10 @@ final class Sorting {
 	private final MillDrafts mills;
 	private final double tolerance;
 	private final Map<Stroke, int[]> touched = new IdentityHashMap<>();
-	/** The way along Z, +1 or -1, that a tool last went into the middle in each program of the file: on some machines Z grows towards the chuck. */
+	/**
+	 * The way along Z, +1 or -1, that a tool last went into the middle in each program of the file: on some machines Z grows towards the
+	 * chuck.
+	 */
 	private final Map<Integer, Integer> ways = new HashMap<>();
 	private Holes holes;
 
@@ -134,13 +137,15 @@ final class Sorting {
 
 	private void sort() {
 		mills.markLeads(recorded.arcRuns());
-		all(List.of(new Kind<>(recorded.strokes(), TimedStroke::order, this::stroke), new Kind<>(recorded.axisRuns(), AxisRun::order, this::run),
-				new Kind<>(recorded.arcRuns(), ArcRun::order, this::arcs), new Kind<>(recorded.arcCopies(), ArcCopies::order, this::copies),
-				new Kind<>(bores, BorePass::order, this::bore), new Kind<>(recorded.events(), LoggedEvent::order, e -> taps.event(e.event(), e.order(), e.tool()))));
+		all(List.of(new Kind<>(recorded.strokes(), TimedStroke::order, this::stroke), new Kind<>(recorded.axisRuns(), AxisRun::order,
+				this::run), new Kind<>(recorded.arcRuns(), ArcRun::order, this::arcs), new Kind<>(recorded.arcCopies(), ArcCopies::order,
+						this::copies), new Kind<>(bores, BorePass::order, this::bore), new Kind<>(recorded.events(), LoggedEvent::order,
+								e -> taps.event(e.event(), e.order(), e.tool()))));
 		int made = book.count();
 		List<Draft> drafts = drafts();
 		for (Draft draft : drafts) {
-			draft.strokes.forEach(s -> s.row().ifPresentOrElse(row -> touched.put(s, book.touch(s.place(), row)), () -> book.touch(s.place(), 0)));
+			draft.strokes.forEach(s -> s.row().ifPresentOrElse(row -> touched.put(s, book.touch(s.place(), row)),
+					() -> book.touch(s.place(), 0)));
 			draft.passes.forEach(this::touch);
 		}
 		if (book.count() > made) {
@@ -184,7 +189,8 @@ final class Sorting {
 	private void run(AxisRun run) {
 		ToolUse use = uses.get(run.tool().index());
 		// along X a lathe faces and grooves; what is called a drill or a tap there is driven, and makes a hole in the side
-		boolean turns = run.place().plane() == Plane.YZ && run.in().modal().plane() == Plane.ZX && use.facts().kind().filter(kind -> kind.value() == ToolKind.DRILL || kind.value().tap()).isEmpty();
+		boolean turns = run.place().plane() == Plane.YZ && run.in().modal().plane() == Plane.ZX
+				&& use.facts().kind().filter(kind -> kind.value() == ToolKind.DRILL || kind.value().tap()).isEmpty();
 		if (!turns && !taps.run(run, use) && !run.synchronised() && !use.facts().isThreadMill()) {
 			Cut cut = Cuts.of(run, use);
 			book.add(cut);
@@ -193,7 +199,8 @@ final class Sorting {
 	}
 
 	private void middle(Cut cut) {
-		boolean along = cut.place().plane() == Plane.XY && Math.hypot(cut.place().u(), cut.place().v()) < AxisRun.CENTRE_LINE && cut.tip() != cut.start();
+		boolean along = cut.place().plane() == Plane.XY && Math.hypot(cut.place().u(), cut.place().v()) < AxisRun.CENTRE_LINE
+				&& cut.tip() != cut.start();
 		if (along && !bores.isEmpty()) {
 			ways.put(cut.place().part(), cut.direction());
 		}

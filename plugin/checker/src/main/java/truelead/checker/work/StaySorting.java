@@ -13,7 +13,10 @@ import truelead.checker.program.ProgramFile;
 import truelead.checker.tool.CompensationLog;
 import truelead.checker.tool.ToolUse;
 
-/** Sorts by themselves the stays of tools that were followed again after an edit, with all those that an edit of them can concern, and makes their operations anew. */
+/**
+ * Sorts by themselves the stays of tools that were followed again after an edit, with all those that an edit of them can concern, and makes
+ * their operations anew.
+ */
 final class StaySorting {
 
 	/** More holes and turns than these are not sorted by themselves. */
@@ -63,7 +66,10 @@ final class StaySorting {
 		return told.isPresent() ? sorted : Optional.empty();
 	}
 
-	/** Some stays with all that are at holes of theirs or beside them, or are tied to them, sorted by themselves; empty where they depend on more, or are too many. */
+	/**
+	 * Some stays with all that are at holes of theirs or beside them, or are tied to them, sorted by themselves; empty where they depend on
+	 * more, or are too many.
+	 */
 	private Optional<Made> made(Work before, BitSet stays) {
 		int count = -1;
 		Made now = null;
@@ -108,18 +114,23 @@ final class StaySorting {
 		List<ThreadingOperation> some = new ArrayList<>();
 		for (int from = stays.nextSetBit(0); from >= 0; from = stays.nextSetBit(stays.nextClearBit(from))) {
 			int first = InOrder.before(all, operation -> operation.tool().index(), from);
-			some.addAll(all.subList(first, Math.max(first, InOrder.before(all, operation -> operation.tool().index(), stays.nextClearBit(from)))));
+			some.addAll(all.subList(first,
+					Math.max(first, InOrder.before(all, operation -> operation.tool().index(), stays.nextClearBit(from)))));
 		}
 		return some;
 	}
 
-	/** The open arcs of the program, those in some lines being these; empty where there may be more of them, or of events or compensation, than are kept. */
+	/**
+	 * The open arcs of the program, those in some lines being these; empty where there may be more of them, or of events or compensation,
+	 * than are kept.
+	 */
 	private Optional<List<Step.Arc>> openArcs(Work before, BitSet lines, List<Step.Arc> here) {
 		List<Step.Arc> all = new ArrayList<>(here);
 		before.trouble().openArcs().stream().filter(arc -> !lines.get(arc.block().line())).forEach(all::add);
 		all.sort(Comparator.comparingInt(arc -> arc.block().line()));
 		Recorded now = trace.recorded();
-		boolean counted = now.openArcs().size() < OpenArcs.MOST && now.compensation().size() < CompensationLog.MOST && now.events().size() < Recorder.MOST_EVENTS;
+		boolean counted = now.openArcs().size() < OpenArcs.MOST && now.compensation().size() < CompensationLog.MOST
+				&& now.events().size() < Recorder.MOST_EVENTS;
 		return counted ? Optional.of(all) : Optional.empty();
 	}
 
@@ -132,7 +143,8 @@ final class StaySorting {
 		List<TimedEvent> now = new ArrayList<>();
 		again.recorded().events().forEach(event -> now.add(new TimedEvent(event.order(), event.event(), uses.get(event.tool().index()))));
 		place.addAll(now);
-		return new Course(events, CompensationLog.with(trace.recorded().compensation(), uses), before.course().subprogramAlone(), before.course().toItsEnd(), List.of(), List.of());
+		return new Course(events, CompensationLog.with(trace.recorded().compensation(), uses), before.course().subprogramAlone(),
+				before.course().toItsEnd(), List.of(), List.of());
 	}
 
 	/** Takes all stays that are followed together. */

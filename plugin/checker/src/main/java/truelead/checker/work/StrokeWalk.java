@@ -62,6 +62,7 @@ final class StrokeWalk {
 		Made two = other.rows.get(other.row);
 		boolean cuts = one.cut().isPresent();
 		return one.operation() == two.operation() && cuts == two.cut().isPresent() && place().equals(other.place())
-				&& (!cuts || one.cut().get().kind() == two.cut().get().kind() && one.cut().get().decimals(index) == two.cut().get().decimals(other.index));
+				&& (!cuts || one.cut().get().kind() == two.cut().get().kind()
+						&& one.cut().get().decimals(index) == two.cut().get().decimals(other.index));
 	}
 }

@@ -6,13 +6,22 @@ import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
 import truelead.checker.stroke.TapStroke;
 
-/** Where the top of a hole is, where no note says it: gathers the levels that tools start from and go to. Levels in mm; NaN ones are left out. */
+/**
+ * Where the top of a hole is, where no note says it: gathers the levels that tools start from and go to. Levels in mm; NaN ones are left
+ * out.
+ */
 final class Surfaces {
 
-	/** How much of the tap's way must lie below a step that the thread begins at; less of it is a hole that is too shallow (common practice, no source). */
+	/**
+	 * How much of the tap's way must lie below a step that the thread begins at; less of it is a hole that is too shallow (common practice,
+	 * no source).
+	 */
 	private static final double STEP = 0.4;
 
-	/** Nobody starts so far above the top of a hole, mm, and so many times the thread's depth: level 0 is the underside of a plate, or the table (common practice, no source). */
+	/**
+	 * Nobody starts so far above the top of a hole, mm, and so many times the thread's depth: level 0 is the underside of a plate, or the
+	 * table (common practice, no source).
+	 */
 	private static final double FAR = 15;
 	private static final double OUT_OF_PROPORTION = 3;
 
@@ -23,7 +32,10 @@ final class Surfaces {
 	/** Where a wider opening ends, -infinity as long as no hole has been looked at, NaN where a hole has none or another. */
 	private double floor = Double.NEGATIVE_INFINITY;
 
-	/** The levels of all that was done at a hole besides threading and milling; in turning a pass of a boring bar starts below a chamfer or a step. */
+	/**
+	 * The levels of all that was done at a hole besides threading and milling; in turning a pass of a boring bar starts below a chamfer or
+	 * a step.
+	 */
 	static Surfaces of(Hole hole, boolean turning) {
 		Surfaces levels = new Surfaces();
 		for (Cut cut : hole.cuts()) {
@@ -45,8 +57,8 @@ final class Surfaces {
 	}
 
 	/**
-	 * The floor of the widest step that a hole is entered through: of a cut with a flat end, wider than any thread in the hole below it. The coarse
-	 * pitch of M1.6 to M64 makes that less than 1.17 drills and a quarter of a millimetre (ISO 261).
+	 * The floor of the widest step that a hole is entered through: of a cut with a flat end, wider than any thread in the hole below it.
+	 * The coarse pitch of M1.6 to M64 makes that less than 1.17 drills and a quarter of a millimetre (ISO 261).
 	 */
 	private static double floor(Hole hole) {
 		double deepest = Double.NaN;
@@ -93,8 +105,9 @@ final class Surfaces {
 	}
 
 	/**
-	 * The level of the surface: the floor of a wider opening that much of the tap's way lies below; level 0 where every tool starts above it, but not
-	 * out of all proportion, and ends below it, as it is in most programs; else the lowest R plane, which the surface cannot be above.
+	 * The level of the surface: the floor of a wider opening that much of the tap's way lies below; level 0 where every tool starts above
+	 * it, but not out of all proportion, and ends below it, as it is in most programs; else the lowest R plane, which the surface cannot be
+	 * above.
 	 */
 	Fact<Double> assumed() {
 		double top = Math.min(0, lowestStart);
@@ -109,7 +122,10 @@ final class Surfaces {
 		return Fact.of(level, FactSource.IMPLIED, "the R plane is taken for the top of the hole");
 	}
 
-	/** The same for holes across a turned part, whose level 0 is the axis: its outside cannot be above the lowest level that a tool starts from. */
+	/**
+	 * The same for holes across a turned part, whose level 0 is the axis: its outside cannot be above the lowest level that a tool starts
+	 * from.
+	 */
 	Fact<Double> outside() {
 		return Fact.of(lowestStart, FactSource.IMPLIED, "the lowest level that a tool starts from is taken for the outside of the part");
 	}

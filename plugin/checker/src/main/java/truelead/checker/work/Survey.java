@@ -5,8 +5,9 @@ import java.util.function.BiConsumer;
 import truelead.checker.hole.Hole;
 
 /**
- * What a rule wants to know of all of a program: what each stay of a tool says by itself, by its operations and by the holes that it begins, and what follows from all
- * that is said. After an edit only the stays that are judged anew are asked again ({@link Work#survey}). A rule has one object of it, by which it is known.
+ * What a rule wants to know of all of a program: what each stay of a tool says by itself, by its operations and by the holes that it
+ * begins, and what follows from all that is said. After an edit only the stays that are judged anew are asked again ({@link Work#survey}).
+ * A rule has one object of it, by which it is known.
  *
  * @param <S> what is said; equal where the same follows from it
  * @param <A> what follows

@@ -64,7 +64,10 @@ final class Surveys {
 			return answer;
 		}
 
-		/** Takes what some stays say now, and forgets what their operations have asked; the stays of the others that would be told something else now. */
+		/**
+		 * Takes what some stays say now, and forgets what their operations have asked; the stays of the others that would be told something
+		 * else now.
+		 */
 		IntStream take(BitSet stays, Work part) {
 			part.operations().forEach(operation -> told.remove(operation.index()));
 			Map<Integer, List<S>> before = new HashMap<>();
@@ -77,11 +80,15 @@ final class Surveys {
 			Map<Integer, List<S>> now = of(part, new BitSet());
 			said.putAll(now);
 			all = Optional.empty();
-			return now.equals(before) ? IntStream.empty() : told.values().stream().flatMap(List::stream).filter(one -> !one.still(all())).mapToInt(Told::stay);
+			return now.equals(before) ? IntStream.empty()
+					: told.values().stream().flatMap(List::stream).filter(one -> !one.still(all())).mapToInt(Told::stay);
 		}
 	}
 
-	/** As many parts are kept for surveys that nobody has asked for yet: each keeps the lists of the program of its time, but nothing that rules have gathered of them. */
+	/**
+	 * As many parts are kept for surveys that nobody has asked for yet: each keeps the lists of the program of its time, but nothing that
+	 * rules have gathered of them.
+	 */
 	private static final int MOST_PARTS = 100;
 
 	private Work first;
@@ -126,8 +133,8 @@ final class Surveys {
 	}
 
 	/**
-	 * Takes stays that were sorted by themselves, all that have a hole in common among them, and gives the stays of other operations that would be told something else
-	 * now; empty where the program itself would be.
+	 * Takes stays that were sorted by themselves, all that have a hole in common among them, and gives the stays of other operations that
+	 * would be told something else now; empty where the program itself would be.
 	 */
 	synchronized Optional<BitSet> take(BitSet stays, Work part) {
 		if (later.isEmpty()) {

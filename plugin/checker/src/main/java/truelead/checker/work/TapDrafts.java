@@ -70,7 +70,8 @@ final class TapDrafts {
 		ToolLog log = timed.tool();
 		Step.Stroke stroke = timed.stroke();
 		Cycle.Kind kind = stroke.cycle().kind();
-		boolean drills = kind == Cycle.Kind.DRILL || kind == Cycle.Kind.PECK_DRILL || kind == Cycle.Kind.BORE_FEED_OUT || kind == Cycle.Kind.BORE;
+		boolean drills = kind == Cycle.Kind.DRILL || kind == Cycle.Kind.PECK_DRILL || kind == Cycle.Kind.BORE_FEED_OUT
+				|| kind == Cycle.Kind.BORE;
 		if (!kind.taps() && !drills) {
 			return false;
 		}
@@ -78,7 +79,8 @@ final class TapDrafts {
 		if (!kind.taps() && !tool.facts().isTap() && !turnsLikeATap(made)) {
 			return false;
 		}
-		boolean reversing = kind == Cycle.Kind.BORE_FEED_OUT && tool.facts().holder().filter(h -> h.value().kind() == HolderKind.SELF_REVERSING).isPresent();
+		boolean reversing = kind == Cycle.Kind.BORE_FEED_OUT
+				&& tool.facts().holder().filter(h -> h.value().kind() == HolderKind.SELF_REVERSING).isPresent();
 		Tapping.Method method = reversing ? Tapping.Method.CYCLE : !kind.taps() ? Tapping.Method.DRILLING_CYCLE
 				: surelyNoTap(log, tool) ? Tapping.Method.WRONG_TOOL : Tapping.Method.CYCLE;
 		if (cycleDraft != null && cycleDraft.log != log && !stroke.positioned() && cycleDraft.block.sameBlock(stroke.cycle().start())) {
@@ -94,7 +96,10 @@ final class TapDrafts {
 		return true;
 	}
 
-	/** Whether a cycle is the one in force said anew, as many write it at every hole; what is said between the two may be about the second alone. */
+	/**
+	 * Whether a cycle is the one in force said anew, as many write it at every hole; what is said between the two may be about the second
+	 * alone.
+	 */
 	private boolean goesOn(ToolLog log, Tapping.Method method, Step.Stroke next) {
 		return cycleDraft != null && cycleDraft.log == log && cycleDraft.method.filter(method::equals).isPresent()
 				&& cycleDraft.cycle.filter(cycle -> cycle.code() == next.cycle().code()).isPresent()
@@ -167,12 +172,14 @@ final class TapDrafts {
 	private Optional<Tapping.Method> method(AxisRun run, ToolUse tool) {
 		boolean tap = tool.facts().isTap();
 		if (run.synchronised()) {
-			if (turning && run.place().plane() == Plane.XY && !(Math.abs(run.place().u()) <= AxisRun.CENTRE_LINE) && !tap && !(run.in() instanceof Step.Synchronised move && move.drivesTap())) {
+			if (turning && run.place().plane() == Plane.XY && !(Math.abs(run.place().u()) <= AxisRun.CENTRE_LINE) && !tap
+					&& !(run.in() instanceof Step.Synchronised move && move.drivesTap())) {
 				return Optional.empty();
 			}
 			boolean head = tool.facts().holder().filter(h -> h.value().kind() == HolderKind.SELF_REVERSING).isPresent();
-			return Optional.of(surelyNoTap(run.tool(), tool) ? Tapping.Method.WRONG_TOOL : tap && run.rapidOut() && !head ? Tapping.Method.DRILLING_CYCLE
-					: run.out().isEmpty() ? Tapping.Method.SYNCHRONISED_BLOCK : Tapping.Method.SYNCHRONISED);
+			return Optional.of(surelyNoTap(run.tool(), tool) ? Tapping.Method.WRONG_TOOL : tap && run.rapidOut() && !head
+					? Tapping.Method.DRILLING_CYCLE : run.out().isEmpty() ? Tapping.Method.SYNCHRONISED_BLOCK
+					: Tapping.Method.SYNCHRONISED);
 		}
 		if (tap || tool.facts().kind().isEmpty() && floating(run.in())) {
 			return Optional.of(run.rapidOut() ? Tapping.Method.DRILLING_CYCLE : Tapping.Method.FEED);
@@ -184,13 +191,14 @@ final class TapDrafts {
 
 	/** Whether the block of a motion says by a code of its own that a tap in a floating holder is fed, G63. */
 	private boolean floating(Step step) {
-		return step.modal().overridesLocked() && step.block().file().text().block(step.block().line()).words().stream().anyMatch(word -> word.address() == 'G'
-				&& word.value() instanceof Expression.Number number && profile.gCode(MachineProfile.tenfold(number.value())).contains(Meaning.FLOATING_TAP));
+		return step.modal().overridesLocked() && step.block().file().text().block(step.block().line()).words().stream().anyMatch(word ->
+				word.address() == 'G' && word.value() instanceof Expression.Number number
+				&& profile.gCode(MachineProfile.tenfold(number.value())).contains(Meaning.FLOATING_TAP));
 	}
 
 	/**
-	 * Whether the tool is called something that cannot tap by its own name: in a note, a tool list, a comment with its number, one right at its change, or one
-	 * between the tool before and it. A title further above the first tool may speak of the whole job.
+	 * Whether the tool is called something that cannot tap by its own name: in a note, a tool list, a comment with its number, one right at
+	 * its change, or one between the tool before and it. A title further above the first tool may speak of the whole job.
 	 */
 	private boolean surelyNoTap(ToolLog log, ToolUse tool) {
 		if (!tool.facts().cannotTap()) {
@@ -211,9 +219,10 @@ final class TapDrafts {
 	static Stroke stroke(TimedStroke timed, ToolUse tool) {
 		Step.Stroke stroke = timed.stroke();
 		Modal modal = stroke.modal();
-		return new Stroke(timed.order(), stroke, Optional.empty(), timed.row(), tool, Places.of(timed.tool().part(), stroke), stroke.rLevel(), stroke.bottom(),
-				stroke.initial(), modal.feed(), Setting.NONE, modal.speed(), modal.spindle(), modal.feed(), modal.speed(),
-				opposite(modal.spindle()), timed.tool().stale(modal.feed()), stroke.positioned(), stroke.repeat(), stroke.resolution());
+		return new Stroke(timed.order(), stroke, Optional.empty(), timed.row(), tool, Places.of(timed.tool().part(), stroke),
+				stroke.rLevel(), stroke.bottom(), stroke.initial(), modal.feed(), Setting.NONE, modal.speed(), modal.spindle(),
+				modal.feed(), modal.speed(), opposite(modal.spindle()), timed.tool().stale(modal.feed()), stroke.positioned(),
+				stroke.repeat(), stroke.resolution());
 	}
 
 	private static Stroke stroke(AxisRun run, ToolUse tool) {
@@ -222,9 +231,9 @@ final class TapDrafts {
 		Setting lead = run.in() instanceof Step.Synchronised synchronised ? synchronised.lead() : Setting.NONE;
 		Setting feed = run.synchronised() ? Setting.NONE : in.feed();
 		SpindleTurn turningOut = run.out().isPresent() ? out.spindle() : opposite(in.spindle());
-		return new Stroke(run.order(), run.in(), run.out(), Optional.empty(), tool, run.place(), run.start(), run.bottom(), run.start(), feed, lead, in.speed(),
-				in.spindle(), run.synchronised() ? Setting.NONE : out.feed(), out.speed(), turningOut, run.tool().stale(feed), true, 1,
-				AxisRun.resolution(run.in()));
+		return new Stroke(run.order(), run.in(), run.out(), Optional.empty(), tool, run.place(), run.start(), run.bottom(), run.start(),
+				feed, lead, in.speed(), in.spindle(), run.synchronised() ? Setting.NONE : out.feed(), out.speed(), turningOut,
+				run.tool().stale(feed), true, 1, AxisRun.resolution(run.in()));
 	}
 
 	private static SpindleTurn opposite(SpindleTurn turn) {

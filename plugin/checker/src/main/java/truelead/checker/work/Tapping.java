@@ -66,10 +66,14 @@ public record Tapping(int index, int group, Method method, ToolUse tool, BlockRe
 		notEvaluated = List.copyOf(notEvaluated);
 	}
 
-	/** The level of the top of a stroke's hole, mm: as said, or of its own where the strokes start at several levels and the R plane of one would be taken for all. */
+	/**
+	 * The level of the top of a stroke's hole, mm: as said, or of its own where the strokes start at several levels and the R plane of one
+	 * would be taken for all.
+	 */
 	public Fact<Double> surface(TapStroke stroke) {
 		boolean guessed = wanted.surface().source() == FactSource.IMPLIED && stroke.place().plane() == Plane.XY;
-		return guessed && strokes.typical().stream().anyMatch(other -> Double.compare(other.start(), stroke.start()) != 0) ? Surfaces.of(stroke) : wanted.surface();
+		return guessed && strokes.typical().stream().anyMatch(other -> Double.compare(other.start(), stroke.start()) != 0)
+				? Surfaces.of(stroke) : wanted.surface();
 	}
 
 	/** What the tap is led along its axis in a turn at the first stroke, mm; NaN where it is not known. */

@@ -27,7 +27,8 @@ public final class ThreadMilling implements ThreadingOperation {
 	private final PassStretches stretches;
 	private final List<Hole> holes;
 
-	ThreadMilling(int index, int group, ToolUse tool, PassStretches stretches, Wanted wanted, int lastOrder, List<NotEvaluated> notEvaluated) {
+	ThreadMilling(int index, int group, ToolUse tool, PassStretches stretches, Wanted wanted, int lastOrder,
+			List<NotEvaluated> notEvaluated) {
 		this.index = index;
 		this.group = group;
 		this.tool = tool;
@@ -100,7 +101,10 @@ public final class ThreadMilling implements ThreadingOperation {
 		return stretches.at(hole).<List<MillPass>>map(here -> here).orElse(List.of());
 	}
 
-	/** The passes of the largest radius at a hole, outside of the smallest: those that give the thread its size; a pass of unknown radius may be one. */
+	/**
+	 * The passes of the largest radius at a hole, outside of the smallest: those that give the thread its size; a pass of unknown radius
+	 * may be one.
+	 */
 	public List<MillPass> finishing(Hole hole) {
 		return stretches.finishing(hole).<List<MillPass>>map(here -> here).orElse(List.of());
 	}
@@ -125,7 +129,10 @@ public final class ThreadMilling implements ThreadingOperation {
 		return stretches.beside(pass.order());
 	}
 
-	/** The passes that stand by themselves which an arc is of, or leads to or away from; what comes again at place after place has no arc of its own. */
+	/**
+	 * The passes that stand by themselves which an arc is of, or leads to or away from; what comes again at place after place has no arc of
+	 * its own.
+	 */
 	public List<MillPass> around(Step.Arc arc) {
 		return stretches.around(arc);
 	}

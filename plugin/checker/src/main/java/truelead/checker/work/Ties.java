@@ -13,8 +13,8 @@ import truelead.checker.stroke.TapStroke;
 import truelead.checker.tool.ToolUse;
 
 /**
- * Stays of tools that are judged together though no hole is theirs in common: what one of them does is said in the other, where a feed, a speed or a mode is left
- * over from another tool, or a cycle is left on.
+ * Stays of tools that are judged together though no hole is theirs in common: what one of them does is said in the other, where a feed, a
+ * speed or a mode is left over from another tool, or a cycle is left on.
  */
 final class Ties {
 

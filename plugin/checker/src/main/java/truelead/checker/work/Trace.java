@@ -21,7 +21,10 @@ import truelead.checker.tool.ToolUse;
 /** The steps of a program as they were recorded, and at which changes of the tool it may be followed again from there. */
 final class Trace implements StepSink, Restarts {
 
-	/** Numbers of steps that are kept for each line, so that an edit that makes a step more changes no number behind the next change of the tool. */
+	/**
+	 * Numbers of steps that are kept for each line, so that an edit that makes a step more changes no number behind the next change of the
+	 * tool.
+	 */
 	private static final int STEPS_A_LINE = 4;
 
 	/** Steps after which what an edit changes is no part of the program any more: where numbers alone differ, and where codes do. */
@@ -89,16 +92,18 @@ final class Trace implements StepSink, Restarts {
 	}
 
 	/**
-	 * The steps of the stays that may differ in another text of the program: from the one that the first changed line is in on, up to one that begins with
-	 * the same state as before. Empty where all has to be followed again.
+	 * The steps of the stays that may differ in another text of the program: from the one that the first changed line is in on, up to one
+	 * that begins with the same state as before. Empty where all has to be followed again.
 	 */
-	Optional<Trace> again(ProgramFile program, ProgramFolder folder, MachineProfile profile, ChangedLines changed, boolean numbersAlone, Budget budget) {
+	Optional<Trace> again(ProgramFile program, ProgramFolder folder, MachineProfile profile, ChangedLines changed, boolean numbersAlone,
+			Budget budget) {
 		int found = at(changed.first());
 		if (winds || found < 0) {
 			return Optional.empty();
 		}
 		Beginning from = beginnings.get(found);
-		Trace trace = new Trace(new Recorder(profile, from.stay(), from.order(), from.compensated()), Optional.of(this), from.stay(), changed.last() + 1);
+		Trace trace = new Trace(new Recorder(profile, from.stay(), from.order(), from.compensated()), Optional.of(this), from.stay(),
+				changed.last() + 1);
 		trace.fromLine = from.restart().line();
 		trace.steps = numbersAlone ? MOST_BY_NUMBERS : MOST_BY_CODES;
 		Interpreter.resume(program, folder, from.restart(), budget, trace, trace);
@@ -113,10 +118,11 @@ final class Trace implements StepSink, Restarts {
 	}
 
 	/**
-	 * The steps of a part of one stay that may differ in another text of the program: from the last block before the first changed line where nothing was under
-	 * way on, up to one behind them where all is as before. Empty where the stay as a whole is another one.
+	 * The steps of a part of one stay that may differ in another text of the program: from the last block before the first changed line
+	 * where nothing was under way on, up to one behind them where all is as before. Empty where the stay as a whole is another one.
 	 */
-	Optional<Trace> within(ProgramFile program, ProgramFolder folder, MachineProfile profile, ChangedLines changed, boolean numbersAlone, Budget budget) {
+	Optional<Trace> within(ProgramFile program, ProgramFolder folder, MachineProfile profile, ChangedLines changed, boolean numbersAlone,
+			Budget budget) {
 		int change = at(changed.first());
 		int rest = restAt(changed.first());
 		if (winds || change < 0 && rest < 0) {
@@ -126,7 +132,8 @@ final class Trace implements StepSink, Restarts {
 		Restart from = mid ? rests.get(rest).restart() : beginnings.get(change).restart();
 		int order = mid ? rests.get(rest).order() : beginnings.get(change).order();
 		ToolLog whole = recorded.tools().get(mid ? rests.get(rest).halt().log().index() : beginnings.get(change).stay());
-		Recorder anew = mid ? new Recorder(profile, whole, order, rests.get(rest).halt()) : new Recorder(profile, whole, order, beginnings.get(change).compensated());
+		Recorder anew = mid ? new Recorder(profile, whole, order, rests.get(rest).halt())
+				: new Recorder(profile, whole, order, beginnings.get(change).compensated());
 		Trace trace = new Trace(anew, Optional.of(this), whole.index(), changed.last() + 1);
 		trace.within = true;
 		trace.fromOrder = order;
@@ -140,7 +147,8 @@ final class Trace implements StepSink, Restarts {
 		trace.recorded = Recorded.of(trace.recorder);
 		boolean one = !trace.winds && trace.recorder.tools.size() == 1 && !budget.cancelled().getAsBoolean();
 		trace.behind = whole.index() + 1;
-		boolean all = trace.asBefore || trace.orderBehind == Integer.MAX_VALUE && trace.behind == recorded.tools().size() && trace.recorder.stay().same(whole);
+		boolean all = trace.asBefore || trace.orderBehind == Integer.MAX_VALUE && trace.behind == recorded.tools().size()
+				&& trace.recorder.stay().same(whole);
 		return one && all ? Optional.of(trace) : Optional.empty();
 	}
 
@@ -213,7 +221,8 @@ final class Trace implements StepSink, Restarts {
 
 	/** Takes the blocks where nothing is under way in a part of a stay that was followed again. */
 	void takeRests(Trace again) {
-		List<Rest> place = rests.subList(InOrder.before(rests, Rest::order, again.fromOrder + 1), InOrder.before(rests, Rest::order, again.orderBehind));
+		List<Rest> place = rests.subList(InOrder.before(rests, Rest::order, again.fromOrder + 1),
+				InOrder.before(rests, Rest::order, again.orderBehind));
 		place.clear();
 		place.addAll(again.rests);
 	}
@@ -250,7 +259,8 @@ final class Trace implements StepSink, Restarts {
 		int number = recorder.steps();
 		steps--;
 		recorder.accept(step);
-		if (pending.isPresent() && step instanceof Step.Event event && event.kind() == Step.EventKind.TOOL_CHANGE && pending.get().order() == number) {
+		if (pending.isPresent() && step instanceof Step.Event event && event.kind() == Step.EventKind.TOOL_CHANGE
+				&& pending.get().order() == number) {
 			beginnings.add(pending.get());
 		}
 		pending = Optional.empty();

@@ -15,7 +15,8 @@ import truelead.checker.machine.Step;
  * @param allowances  every ALLOW note of the program; one without a reason, or for a rule that is none, is no acceptance
  * @param programAllowances those of them that stand before the first tool change and belong to no operation: in force everywhere
  * @param jobRemarks  rows of the tool list file and settings that were not understood
- * @param openArcs    arcs whose start and end radius differ by more than the control takes, in other planes than XY by more than 0.001 mm; tapered thread passes left out; at most 1,000
+ * @param openArcs    arcs whose start and end radius differ by more than the control takes, in other planes than XY by more than 0.001 mm;
+ *                    tapered thread passes left out; at most 1,000
  */
 public record Trouble(List<BlockProblem> problems, List<NotFollowed> notFollowed, List<Remark> notes, List<Allowance> allowances,
 		List<Allowance> programAllowances, List<Remark> jobRemarks, List<Step.Arc> openArcs) {

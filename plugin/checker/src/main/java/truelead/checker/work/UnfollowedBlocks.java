@@ -24,8 +24,10 @@ final class UnfollowedBlocks {
 
 	/** The program makes more holes and helices than are kept, from a step on. */
 	void tooMany(int order, ToolLog tool, Step first) {
-		byBlockAndReason.putIfAbsent("too many", new Logged(order, tool, new Step.NotFollowed(first.block(), first.modal(),
-				Reason.of("the program makes more holes and helices than are followed: those from here on are not checked"), true, Optional.empty(), Step.NotFollowed.Weight.THREAD)));
+		byBlockAndReason.putIfAbsent("too many",
+				new Logged(order, tool, new Step.NotFollowed(first.block(), first.modal(),
+						Reason.of("the program makes more holes and helices than are followed: those from here on are not checked"), true,
+						Optional.empty(), Step.NotFollowed.Weight.THREAD)));
 	}
 
 	List<Logged> all() {

@@ -23,7 +23,8 @@ final class Unthreaded {
 		return new Later<>(() -> {
 			Holes holes = places.get();
 			BitSet threaded = new BitSet(holes.count());
-			operations.forEach(operation -> operation.holes().stream().filter(hole -> hole.place().known()).forEach(hole -> threaded.set(holes.at(hole.place(), 0))));
+			operations.forEach(operation -> operation.holes().stream().filter(hole -> hole.place().known())
+					.forEach(hole -> threaded.set(holes.at(hole.place(), 0))));
 			return others(holes, threaded);
 		});
 	}

@@ -7,7 +7,9 @@ import java.util.List;
 import truelead.checker.hole.Holes;
 import truelead.checker.stroke.StrokeRow;
 
-/** Which strokes and passes go into each hole of a program: a chain of links for each, from the last one back, that are numbers of steps. */
+/**
+ * Which strokes and passes go into each hole of a program: a chain of links for each, from the last one back, that are numbers of steps.
+ */
 final class Visitors {
 
 	private static final int NONE = -1;
@@ -19,7 +21,8 @@ final class Visitors {
 
 	/** @param operations with strokes and passes at known places alone, one after the other */
 	Visitors(Holes holes, List<ThreadingOperation> operations) {
-		int visits = operations.stream().mapToInt(operation -> operation instanceof Tapping tapping ? tapping.strokes().size() : ((ThreadMilling) operation).passes().size()).sum();
+		int visits = operations.stream().mapToInt(operation -> operation instanceof Tapping tapping ? tapping.strokes().size()
+				: ((ThreadMilling) operation).passes().size()).sum();
 		last = new int[holes.count()];
 		Arrays.fill(last, NONE);
 		order = new int[visits];

@@ -25,7 +25,10 @@ import truelead.checker.tool.Compensations;
 import truelead.checker.tool.ToolUse;
 import truelead.checker.tool.ToolUses;
 
-/** What a program does to the part: tools, holes and threading operations, and the facts known of them. Immutable, but for what rules have asked of it. */
+/**
+ * What a program does to the part: tools, holes and threading operations, and the facts known of them. Immutable, but for what rules have
+ * asked of it.
+ */
 public final class Work {
 
 	/** How far a hole may lie from the point over against a centre, mm. */
@@ -53,12 +56,14 @@ public final class Work {
 	private volatile boolean dependsOnAll;
 
 	Work(Shop shop, List<ToolUse> tools, Holes holes, List<ThreadingOperation> operations, Trouble trouble, Course course) {
-		this(shop, ToolUses.of(tools), Later.known(holes), List.copyOf(operations), List.copyOf(operations), trouble, trouble, course, new Later<>(holes::planes),
-				Unthreaded.of(holes, operations), operations.stream().allMatch(operation -> operation.notEvaluated().isEmpty()), new Groups(operations), Optional.empty());
+		this(shop, ToolUses.of(tools), Later.known(holes), List.copyOf(operations), List.copyOf(operations), trouble, trouble, course,
+				new Later<>(holes::planes), Unthreaded.of(holes, operations),
+				operations.stream().allMatch(operation -> operation.notEvaluated().isEmpty()), new Groups(operations), Optional.empty());
 	}
 
-	private Work(Shop shop, ToolUses tools, Supplier<Holes> holes, List<ThreadingOperation> operations, List<ThreadingOperation> all, Trouble trouble,
-			Trouble allTrouble, Course course, Supplier<Set<Plane>> planes, Supplier<List<Hole>> unthreaded, boolean evaluated, Groups groups, Optional<Surveys> surveys) {
+	private Work(Shop shop, ToolUses tools, Supplier<Holes> holes, List<ThreadingOperation> operations, List<ThreadingOperation> all,
+			Trouble trouble, Trouble allTrouble, Course course, Supplier<Set<Plane>> planes, Supplier<List<Hole>> unthreaded,
+			boolean evaluated, Groups groups, Optional<Surveys> surveys) {
 		this.shop = shop;
 		this.tools = tools;
 		this.holes = holes;
@@ -73,12 +78,14 @@ public final class Work {
 		this.surveys = surveys.orElseGet(() -> new Surveys(this));
 		this.unthreaded = unthreaded;
 		this.tappings = new Later<>(() -> operations.stream().filter(Tapping.class::isInstance).map(Tapping.class::cast).toList());
-		this.threadMillings = new Later<>(() -> operations.stream().filter(ThreadMilling.class::isInstance).map(ThreadMilling.class::cast).toList());
+		this.threadMillings = new Later<>(() -> operations.stream().filter(ThreadMilling.class::isInstance)
+				.map(ThreadMilling.class::cast).toList());
 	}
 
 	/** The same work, done by another text of the program. */
 	Work by(ProgramFile text) {
-		Work same = new Work(shop.by(text), tools, holes, operations, all, trouble, allTrouble, course, planes, unthreaded, evaluated, groups, Optional.of(surveys));
+		Work same = new Work(shop.by(text), tools, holes, operations, all, trouble, allTrouble, course, planes, unthreaded, evaluated,
+				groups, Optional.of(surveys));
 		same.dependsOnAll = dependsOnAll;
 		return same;
 	}
@@ -94,27 +101,35 @@ public final class Work {
 	 * @param edited the planes of the part of it that differs
 	 * @param open   the open arcs of all of it
 	 */
-	Work by(ProgramFile text, List<ToolUse> uses, Supplier<Holes> places, List<ThreadingOperation> made, Course run, Set<Plane> edited, List<Step.Arc> open) {
+	Work by(ProgramFile text, List<ToolUse> uses, Supplier<Holes> places, List<ThreadingOperation> made, Course run, Set<Plane> edited,
+			List<Step.Arc> open) {
 		Set<Plane> either = EnumSet.copyOf(edited);
 		either.addAll(planes.get());
 		Trouble now = trouble.with(open);
-		return new Work(shop.by(text), tools.edited(uses), places, made, made, now, now, run, Later.known(either), Unthreaded.byPlace(places, made), evaluated, groups, Optional.of(surveys));
+		return new Work(shop.by(text), tools.edited(uses), places, made, made, now, now, run, Later.known(either),
+				Unthreaded.byPlace(places, made), evaluated, groups, Optional.of(surveys));
 	}
 
-	/** The same work with other holes and operations, of which there are as many and in the same groups, other arcs that do not close, and compensation. */
+	/**
+	 * The same work with other holes and operations, of which there are as many and in the same groups, other arcs that do not close, and
+	 * compensation.
+	 */
 	Work by(ProgramFile text, Supplier<Holes> places, List<ThreadingOperation> made, List<Step.Arc> openArcs, Compensations compensation) {
 		Trouble now = openArcs.equals(trouble.openArcs()) ? trouble : trouble.with(openArcs);
-		return new Work(shop.by(text), tools, places, made, made, now, now, course.with(compensation), planes, Unthreaded.byPlace(places, made), evaluated, groups, Optional.empty());
+		return new Work(shop.by(text), tools, places, made, made, now, now, course.with(compensation), planes,
+				Unthreaded.byPlace(places, made), evaluated, groups, Optional.empty());
 	}
 
 	/** The same work with its holes as edits have left them, and those of these that are never threaded. */
 	Work at(Holes places, Supplier<List<Hole>> open) {
-		return new Work(shop, tools, Later.known(places), operations, all, trouble, allTrouble, course, planes, open, evaluated, groups, Optional.empty());
+		return new Work(shop, tools, Later.known(places), operations, all, trouble, allTrouble, course, planes, open, evaluated, groups,
+				Optional.empty());
 	}
 
 	/** A part of the work: some stays and their operations with the holes that they are at, all those beside them, and its open arcs. */
 	Work part(BitSet stays, List<ThreadingOperation> some, Holes places, List<Step.Arc> open) {
-		return new Work(shop, tools.judging(stays), Later.known(places), some, all, Trouble.NONE.with(open), allTrouble, course, planes, Unthreaded.of(places, some), evaluated, groups, Optional.of(surveys));
+		return new Work(shop, tools.judging(stays), Later.known(places), some, all, Trouble.NONE.with(open), allTrouble, course, planes,
+				Unthreaded.of(places, some), evaluated, groups, Optional.of(surveys));
 	}
 
 	/** Program, job, profile and unit. */
@@ -152,7 +167,10 @@ public final class Work {
 		return tools.judged();
 	}
 
-	/** What a rule gathers of all stays, and of nothing of them but their numbers, facts, offsets, coolant and kinds of cycles; made once, also for a text that is edited elsewhere. */
+	/**
+	 * What a rule gathers of all stays, and of nothing of them but their numbers, facts, offsets, coolant and kinds of cycles; made once,
+	 * also for a text that is edited elsewhere.
+	 */
 	public <T> T ofTools(Class<T> kind, Function<List<ToolUse>, T> maker) {
 		return tools.gathered(kind, maker);
 	}
@@ -177,7 +195,10 @@ public final class Work {
 		return holes.get().madeBeside(place, distance, order);
 	}
 
-	/** Whether a pass that seems to go round a bolt has its centre over against a hole made before, seen from where it begins: the sign of I or J is wrong. */
+	/**
+	 * Whether a pass that seems to go round a bolt has its centre over against a hole made before, seen from where it begins: the sign of I
+	 * or J is wrong.
+	 */
 	public boolean turnedOver(MillPass pass) {
 		Place place = pass.place();
 		if (!pass.external() || !place.known()) {
@@ -238,13 +259,17 @@ public final class Work {
 		return holes.get().rotaries();
 	}
 
-	/** Says that what a rule finds here depends on holes anywhere in the program, not on those of an operation and beside it alone: an edit has all judged anew. */
+	/**
+	 * Says that what a rule finds here depends on holes anywhere in the program, not on those of an operation and beside it alone: an edit
+	 * has all judged anew.
+	 */
 	public void dependsOnAll() {
 		dependsOnAll = true;
 	}
 
 	/**
-	 * What an operation's rule asks of all of the program, and is told. An edit elsewhere that changes what it is told has the operation judged anew, and no other does.
+	 * What an operation's rule asks of all of the program, and is told. An edit elsewhere that changes what it is told has the operation
+	 * judged anew, and no other does.
 	 *
 	 * @param question keeps nothing of the work; its answer is a value, equal where the same is found
 	 */

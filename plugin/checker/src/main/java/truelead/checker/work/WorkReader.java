@@ -43,7 +43,10 @@ public final class WorkReader {
 
 	/** As many of a tool's own comments as are read for the thread of an idle point. */
 	private static final int OWN_COMMENTS = 20;
-	/** Times the taper that an arc of a taper thread changes its radius and is closed yet: more is another number (common practice, no source). */
+	/**
+	 * Times the taper that an arc of a taper thread changes its radius and is closed yet: more is another number (common practice, no
+	 * source).
+	 */
 	private static final double MOST_TAPER = 2.5;
 
 	private WorkReader() {
@@ -59,7 +62,9 @@ public final class WorkReader {
 		return read(program, folder, job, profile, budget, true);
 	}
 
-	/** @param compact whether what comes again at place after place is judged by kinds; without it the answer is the same, and takes longer */
+	/**
+	 * @param compact whether what comes again at place after place is judged by kinds; without it the answer is the same, and takes longer
+	 */
 	static Work read(ProgramFile program, ProgramFolder folder, Job job, MachineProfile profile, Budget budget, boolean compact) {
 		Recorder recorder = new Recorder(profile, compact);
 		Interpreter.run(program, folder, profile, budget, recorder);
@@ -164,7 +169,8 @@ public final class WorkReader {
 		private List<String> assumptions() {
 			List<String> assumptions = new ArrayList<>();
 			if (!unit.stated() && recorder.firstMotion().isPresent()) {
-				assumptions.add("the program states no unit; " + (unit.value() == LengthUnit.MM ? "mm" : "inch") + " is assumed by profile " + profile.name());
+				assumptions.add("the program states no unit; " + (unit.value() == LengthUnit.MM ? "mm" : "inch") + " is assumed by profile "
+						+ profile.name());
 			}
 			return assumptions;
 		}
@@ -178,38 +184,53 @@ public final class WorkReader {
 			for (ProgramScan scan : foreign ? List.<ProgramScan>of() : commentary.scans()) {
 				scan.problems().forEach(p -> problems.add(new BlockProblem(p.at(), p.message(), mayThread)));
 			}
-			List<NotFollowed> notFollowed = recorder.trouble().stream().map(t -> new NotFollowed(t.order(), t.step().block(), t.step().word(),
-					t.step().why(), t.step().stops(), bearing(t.step(), tools.get(t.tool().index()), mayThread || foreign, idle), t.step().weight() == Step.NotFollowed.Weight.CALL || t.step().weight() == Step.NotFollowed.Weight.MAY_CALL)).toList();
+			List<NotFollowed> notFollowed = recorder.trouble().stream()
+					.map(t -> new NotFollowed(t.order(), t.step().block(), t.step().word(), t.step().why(), t.step().stops(),
+							bearing(t.step(), tools.get(t.tool().index()), mayThread || foreign, idle),
+							t.step().weight() == Step.NotFollowed.Weight.CALL || t.step().weight() == Step.NotFollowed.Weight.MAY_CALL))
+					.toList();
 			List<Allowance> everywhere = new ArrayList<>();
 			int head = stays.firstChange(0);
 			Set<Allowance> taken = new HashSet<>();
 			operations.forEach(operation -> taken.addAll(operation.wanted().allowances()));
 			commentary.allowances().stream().filter(a -> a.at().file().name().equals(program.name()) && a.at().line() < head)
 					.filter(a -> !taken.contains(a)).forEach(everywhere::add);
-			return new Trouble(problems, notFollowed, commentary.remarks(), commentary.allowances(), everywhere, job.remarks(), openArcs(recorder.openArcs, operations));
+			return new Trouble(problems, notFollowed, commentary.remarks(), commentary.allowances(), everywhere, job.remarks(),
+					openArcs(recorder.openArcs, operations));
 		}
 
-		/** A tapered helix changes its radius on purpose: under a callout that says so by a few times its taper at most, or by 1/32 of its advance, the taper of pipe threads. */
+		/**
+		 * A tapered helix changes its radius on purpose: under a callout that says so by a few times its taper at most, or by 1/32 of its
+		 * advance, the taper of pipe threads.
+		 */
 		static List<Step.Arc> openArcs(List<Step.Arc> arcs, List<ThreadingOperation> operations) {
-			List<ThreadMilling> millings = operations.stream().filter(ThreadMilling.class::isInstance).map(ThreadMilling.class::cast).toList();
+			List<ThreadMilling> millings = operations.stream().filter(ThreadMilling.class::isInstance)
+					.map(ThreadMilling.class::cast).toList();
 			return arcs.stream().filter(arc -> millings.stream().noneMatch(milling -> tapered(milling, arc))).toList();
 		}
 
 		private static boolean tapered(ThreadMilling milling, Step.Arc arc) {
 			double taper = milling.wanted().thread().map(t -> t.value().taperOnDiameter() / 2).orElse(0.0);
 			int axis = arc.modal().plane().axis();
-			double most = MOST_TAPER * taper * Math.abs(arc.to().along(axis) - arc.from().along(axis)) + 3 * Math.min(arc.resolution(), 0.005);
+			double most = MOST_TAPER * taper * Math.abs(arc.to().along(axis) - arc.from().along(axis))
+					+ 3 * Math.min(arc.resolution(), 0.005);
 			boolean called = taper > 0 && Math.abs(arc.endRadius() - arc.startRadius()) <= most;
-			return milling.around(arc).stream().anyMatch(pass -> (called || pass.tapered()) && pass.helix().stream().anyMatch(one -> one == arc));
+			return milling.around(arc).stream().anyMatch(pass -> (called || pass.tapered())
+					&& pass.helix().stream().anyMatch(one -> one == arc));
 		}
 
-		/** The stays of tools for threads that are not known to make any; without any operation also what is in the spindle while no change of tools is known. */
+		/**
+		 * The stays of tools for threads that are not known to make any; without any operation also what is in the spindle while no change
+		 * of tools is known.
+		 */
 		private Set<ToolUse> idle(List<ThreadingOperation> operations) {
 			Set<ToolUse> idle = Collections.newSetFromMap(new IdentityHashMap<>());
-			boolean named = operations.isEmpty() && tools.stream().noneMatch(use -> use.tool().known()) && commentary.main().comments().stream()
-					.anyMatch(comment -> CalloutReader.readComment(comment.said()).tool().filter(tool -> tool.kind().threading()).isPresent());
+			boolean named = operations.isEmpty() && tools.stream().noneMatch(use -> use.tool().known())
+					&& commentary.main().comments().stream().anyMatch(comment -> CalloutReader.readComment(comment.said()).tool()
+							.filter(tool -> tool.kind().threading()).isPresent());
 			for (ToolUse use : tools) {
-				if (use.facts().kind().isPresent() && use.facts().kind().get().value().threading() || named && !use.tool().known() || idlePoint(use)) {
+				if (use.facts().kind().isPresent() && use.facts().kind().get().value().threading() || named && !use.tool().known()
+						|| idlePoint(use)) {
 					idle.add(use);
 				}
 			}
@@ -220,7 +241,8 @@ public final class WorkReader {
 		/** Whether a tool of a lathe is called nothing but its thread, as a point that turns it is, and cuts none that is known. */
 		private boolean idlePoint(ToolUse use) {
 			return turning(profile) && use.tool().known() && use.facts().kind().isEmpty() && !recorder.turned.threadsWith(use.index())
-					&& use.comments().stream().limit(OWN_COMMENTS).anyMatch(comment -> CalloutReader.read(comment.text()).stream().anyMatch(Callout::certain));
+					&& use.comments().stream().limit(OWN_COMMENTS).anyMatch(comment -> CalloutReader.read(comment.text()).stream()
+							.anyMatch(Callout::certain));
 		}
 
 		private static NotFollowed.Bearing bearing(Step.NotFollowed step, ToolUse tool, boolean mayThread, Set<ToolUse> idle) {
@@ -231,8 +253,8 @@ public final class WorkReader {
 		}
 
 		/**
-		 * Whether a thread may depend on what was not followed: in a program that makes threads, names a tool for them or has a code for it, but not where a tool
-		 * that makes neither them nor holes for them is in the spindle while a program is called that is not here.
+		 * Whether a thread may depend on what was not followed: in a program that makes threads, names a tool for them or has a code for
+		 * it, but not where a tool that makes neither them nor holes for them is in the spindle while a program is called that is not here.
 		 */
 		private static boolean matters(Step.NotFollowed step, ToolUse tool, boolean mayThread, Set<ToolUse> idle) {
 			return switch (step.weight()) {
@@ -248,11 +270,14 @@ public final class WorkReader {
 			for (LoggedEvent recorded : recorder.events) {
 				events.add(new TimedEvent(recorded.order(), recorded.event(), tools.get(recorded.tool().index())));
 			}
-			return new Course(events, CompensationLog.with(recorder.compensation.entries(), tools), !recorder.ends(), recorder.trouble().stream().noneMatch(t -> t.step().stops()), recorder.turned.named(tools, commentary, stays, book, holes, new AnotherPart(profile.isLathe(), events)::last), recorder.turned.partings());
+			return new Course(events, CompensationLog.with(recorder.compensation.entries(), tools), !recorder.ends(),
+					recorder.trouble().stream().noneMatch(t -> t.step().stops()), recorder.turned.named(tools, commentary, stays, book,
+							holes, new AnotherPart(profile.isLathe(), events)::last), recorder.turned.partings());
 		}
 
 		private static Fact<LengthUnit> unit(Optional<Modal> first, MachineProfile profile) {
-			return first.filter(Modal::unitStated).map(m -> Fact.of(m.unit(), FactSource.PROGRAMMED, m.unit() == LengthUnit.MM ? "G21" : "G20"))
+			return first.filter(Modal::unitStated)
+					.map(m -> Fact.of(m.unit(), FactSource.PROGRAMMED, m.unit() == LengthUnit.MM ? "G21" : "G20"))
 					.orElse(Fact.of(first.map(Modal::unit).orElse(profile.unit()), FactSource.PROFILE, profile.name()));
 		}
 	}

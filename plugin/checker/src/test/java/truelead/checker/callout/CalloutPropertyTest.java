@@ -57,7 +57,8 @@ class CalloutPropertyTest {
 
 	@Property(tries = 500)
 	void coarsePitchMayBeLeftOut(@ForAll("threads") ThreadSpec spec) {
-		if (spec.system() != ThreadSystem.METRIC || !ThreadTable.standard().coarsePitch(spec.diameter()).equals(java.util.OptionalDouble.of(spec.pitch()))) {
+		if (spec.system() != ThreadSystem.METRIC
+				|| !ThreadTable.standard().coarsePitch(spec.diameter()).equals(java.util.OptionalDouble.of(spec.pitch()))) {
 			return;
 		}
 		Callout callout = CalloutReader.readExactly("M" + spec.size()).orElseThrow();
@@ -75,8 +76,9 @@ class CalloutPropertyTest {
 
 	@Provide
 	Arbitrary<String> shopText() {
-		return Arbitraries.of("M", "8", "X", "1.25", "-", "6H", "TAP", "DRILL", "FOR", "#", "10", "32", "1", "/", "4", "20", "UNC", "2B", " ", " ",
-				"LH", "(", ")", "DEEP", "Ø", "\"", "G", "NPT", ".", "THRU", "P", "№").list().ofMaxSize(24).map(parts -> String.join("", parts));
+		return Arbitraries.of("M", "8", "X", "1.25", "-", "6H", "TAP", "DRILL", "FOR", "#", "10", "32", "1", "/", "4", "20", "UNC", "2B",
+				" ", " ", "LH", "(", ")", "DEEP", "Ø", "\"", "G", "NPT", ".", "THRU", "P", "№").list().ofMaxSize(24)
+				.map(parts -> String.join("", parts));
 	}
 
 	@Property(tries = 1500)
@@ -96,8 +98,8 @@ class CalloutPropertyTest {
 
 	/** .2500-20 UNC. */
 	private static String decimals(ThreadSpec spec) {
-		return inchBySize(spec) ? String.format(Locale.ROOT, "%.4f", spec.diameter() / LengthUnit.INCH.mm()).replaceFirst("^0", "") + tail(spec)
-				: spec.designation();
+		return inchBySize(spec) ? String.format(Locale.ROOT, "%.4f", spec.diameter() / LengthUnit.INCH.mm()).replaceFirst("^0", "")
+				+ tail(spec) : spec.designation();
 	}
 
 	/** M8x1,25. */

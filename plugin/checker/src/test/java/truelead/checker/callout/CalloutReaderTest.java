@@ -26,7 +26,8 @@ class CalloutReaderTest {
 
 	@ParameterizedTest
 	@ValueSource(strings = {"19-02-22", "CCGT 3-1-AF", "TAPER", "M3 S200", "T5 M6", "DRILL FOR M8 TAP", "SPOT DRILL FOR 10-32 HOLES",
-			"1/2-13 WELD PIN", "M51", "10-24-22", "USE M12 BOLTS", "USE M10 T-NUTS", "RACCORD G1/4 EN FACE", "TORQUE M8 TO 25 NM", "PART 123-456-789", "M98 P1000"})
+			"1/2-13 WELD PIN", "M51", "10-24-22", "USE M12 BOLTS", "USE M10 T-NUTS", "RACCORD G1/4 EN FACE", "TORQUE M8 TO 25 NM",
+			"PART 123-456-789", "M98 P1000"})
 	void isSilentAboutWhatOnlyLooksLikeAThread(String comment) {
 		assertThat(CalloutReader.read(comment)).isEmpty();
 	}
@@ -47,9 +48,9 @@ class CalloutReaderTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource(delimiter = ';', value = {"THREAD MILL D0.35 1/4-18 NPT; 0.35; 1/4-18 NPT", "THREAD MILL DIA 0.6 7/8-14 UNF THRU; 0.6; 7/8-14 UNF", "THREAD MILL DIA. 0.65 - 1-8 UNC-2B; 0.65; 1-8 UNC-2B",
-			"THREAD MILL DIA. 0.55 - 3/4-16 UNF; 0.55; 3/4-16 UNF",
-		"thread mill d=11 - 3/8 npt; 11; 3/8-18 NPT"})
+	@CsvSource(delimiter = ';', value = {"THREAD MILL D0.35 1/4-18 NPT; 0.35; 1/4-18 NPT",
+			"THREAD MILL DIA 0.6 7/8-14 UNF THRU; 0.6; 7/8-14 UNF", "THREAD MILL DIA. 0.65 - 1-8 UNC-2B; 0.65; 1-8 UNC-2B",
+			"THREAD MILL DIA. 0.55 - 3/4-16 UNF; 0.55; 3/4-16 UNF", "thread mill d=11 - 3/8 npt; 11; 3/8-18 NPT"})
 	void aDiameterBeforeAThreadIsNoPartOfIt(String comment, double diameter, String thread) {
 		assertThat(CalloutReader.readComment(comment).tool().orElseThrow().diameter().orElseThrow().value()).isEqualTo(diameter);
 		assertThat(CalloutReader.read(comment)).singleElement().satisfies(c -> assertThat(c.spec().designation()).isEqualTo(thread));
@@ -57,7 +58,8 @@ class CalloutReaderTest {
 
 	/** ISO 6410-1 writes a threaded hole as M12 × 16/Ø10,2 × 20. */
 	@ParameterizedTest
-	@ValueSource(strings = {"M12X16/10.2X20", "M12 × 16/Ø10,2 × 20", "M12x1.75x16/DIA 10.2x20", "M12 DJUP 16", "M12 PROF. 16", "M12 HLOUBKA 16", "M12 DIEP: 16"})
+	@ValueSource(strings = {"M12X16/10.2X20", "M12 × 16/Ø10,2 × 20", "M12x1.75x16/DIA 10.2x20", "M12 DJUP 16", "M12 PROF. 16",
+			"M12 HLOUBKA 16", "M12 DIEP: 16"})
 	void readsHowDeep(String comment) {
 		assertThat(CalloutReader.read(comment)).singleElement().satisfies(callout -> {
 			assertThat(callout.spec()).isEqualTo(ThreadSpec.metric(12, 1.75));
@@ -66,9 +68,9 @@ class CalloutReaderTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource(delimiter = ';', value = {"TAP 4 1/4-20 HOLES; 1/4-20 UNC", "TAP 1/8-27; 1/8-27 NPT", "1/8 PIPE TAP; 1/8-27 NPT", "TAP 8X1.25; M8x1.25",
-			"M8 1.0 TAP; M8x1", "L.H. TAP M8; M8x1.25-LH", "TOOL 5 - 1/2-13 TAP; 1/2-13 UNC", "M6 X 12 DEEP; M6x1", "5/16-18NC TAP; 5/16-18 UNC",
-			"M8X1.25X20; M8x1.25"})
+	@CsvSource(delimiter = ';', value = {"TAP 4 1/4-20 HOLES; 1/4-20 UNC", "TAP 1/8-27; 1/8-27 NPT", "1/8 PIPE TAP; 1/8-27 NPT",
+			"TAP 8X1.25; M8x1.25", "M8 1.0 TAP; M8x1", "L.H. TAP M8; M8x1.25-LH", "TOOL 5 - 1/2-13 TAP; 1/2-13 UNC", "M6 X 12 DEEP; M6x1",
+			"5/16-18NC TAP; 5/16-18 UNC", "M8X1.25X20; M8x1.25"})
 	void readsSlovenlyCallouts(String comment, String thread) {
 		assertThat(CalloutReader.read(comment)).singleElement().extracting(c -> c.spec().designation()).isEqualTo(thread);
 	}
@@ -89,14 +91,16 @@ class CalloutReaderTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource(delimiter = ';', value = {"BRACKET - 4 PL 1/4-20 THRU, 2 PL 10-32 X .50 DP; true null 4, null 0.5 2", "4X M6 12 DEEP 2X M8 THRU; null 12.0 4, true null 2",
+	@CsvSource(delimiter = ';', value = {"BRACKET - 4 PL 1/4-20 THRU, 2 PL 10-32 X .50 DP; true null 4, null 0.5 2",
+			"4X M6 12 DEEP 2X M8 THRU; null 12.0 4, true null 2",
 			"M6 THRU & M8 LH X 15 DEEP; true null null, null 15.0 null LH", "M6 BLIND 10 DEEP, M8 THRU; false 10.0 null, true null null",
 			"M6 12 DEEP 4 HOLES, M8 15 DEEP 2 HOLES; null 12.0 4, null 15.0 2", "LH TAPS M6, M8; null null null LH, null null null LH",
 			"TAP M6 AND M8 THRU; true null null, true null null", "STI M6, M8; null null null STI, null null null"})
 	void eachOfSeveralThreadsHasItsOwnWords(String comment, String each) {
-		assertThat(CalloutReader.read(comment).stream().map(c -> c.holeEnd().map(e -> e == HoleEnd.THROUGH).orElse(null) + " " + c.depth().map(Dimension::value).orElse(null)
-				+ " " + (c.count().isPresent() ? c.count().getAsInt() : null) + (c.spec().hand() == Hand.LEFT ? " LH" : "") + (c.wireInsert() ? " STI" : ""))
-				.collect(Collectors.joining(", "))).isEqualTo(each);
+		assertThat(CalloutReader.read(comment).stream().map(c -> c.holeEnd().map(e -> e == HoleEnd.THROUGH).orElse(null) + " "
+				+ c.depth().map(Dimension::value).orElse(null) + " " + (c.count().isPresent() ? c.count().getAsInt() : null)
+				+ (c.spec().hand() == Hand.LEFT ? " LH" : "") + (c.wireInsert() ? " STI" : "")).collect(Collectors.joining(", ")))
+				.isEqualTo(each);
 	}
 
 	@Test

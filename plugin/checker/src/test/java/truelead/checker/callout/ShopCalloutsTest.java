@@ -53,7 +53,8 @@ class ShopCalloutsTest {
 		assertThat(CalloutReader.read("1/4-20 UNC X 12").get(0).depthMm(LengthUnit.INCH)).isEmpty();
 		assertThat(CalloutReader.read("1/4-20 UNC X 12").get(0).depthMm(LengthUnit.MM)).contains(12.0);
 		assertThat(CalloutReader.read("1 1/4-7 UNC X 4").get(0).depthMm(LengthUnit.INCH)).contains(101.6);
-		assertThat(CalloutReader.read("10-24 UNC X .4").get(0).depthMm(LengthUnit.INCH)).hasValueSatisfying(depth -> assertThat(depth).isCloseTo(10.16, within(1e-9)));
+		assertThat(CalloutReader.read("10-24 UNC X .4").get(0).depthMm(LengthUnit.INCH)).hasValueSatisfying(depth -> assertThat(depth)
+				.isCloseTo(10.16, within(1e-9)));
 	}
 
 	@Test
@@ -67,8 +68,9 @@ class ShopCalloutsTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"M6 THREAD DEPTH 15", "M6 DEPTH OF THREAD 15", "M6 FULL THREAD 15", "M6 15 MIN FULL THREAD", "M6 PROF. ROSCA 15", "M6 PROFONDITA FILETTO 15", "M6 PROF TARAUDAGE 15",
-			"M6 GEWINDETIEFE 15", "M6 BOHRTIEFE 20 GEWINDETIEFE 15", "M6 GANGDJUP 15", "M6 DRAADDIEPTE 15", "M6X1-6H X 15", "M6 - 15 DEEP",
+	@ValueSource(strings = {"M6 THREAD DEPTH 15", "M6 DEPTH OF THREAD 15", "M6 FULL THREAD 15", "M6 15 MIN FULL THREAD",
+			"M6 PROF. ROSCA 15", "M6 PROFONDITA FILETTO 15", "M6 PROF TARAUDAGE 15", "M6 GEWINDETIEFE 15",
+			"M6 BOHRTIEFE 20 GEWINDETIEFE 15", "M6 GANGDJUP 15", "M6 DRAADDIEPTE 15", "M6X1-6H X 15", "M6 - 15 DEEP",
 			"M6 X 15 DP / 22 DRILL", "M6 15 DEEP / DRILL 22 DEEP", "M6 NUTZLÄNGE 15", "G1 15 DEEP", "G1 1/4 X 15 DP"})
 	void depthOfTheThread(String comment) {
 		assertThat(CalloutReader.read(comment).get(0).depth().orElseThrow().value()).isEqualTo(15);
@@ -81,7 +83,8 @@ class ShopCalloutsTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"EG M8", "M8X1.25 EG", "1/4-20 STI TAP", "M8 INSERT TAP", "TAP M8 FOR INSERT", "WIRE INSERT M8 TAP", "GEWINDEEINSATZ M8"})
+	@ValueSource(strings = {"EG M8", "M8X1.25 EG", "1/4-20 STI TAP", "M8 INSERT TAP", "TAP M8 FOR INSERT", "WIRE INSERT M8 TAP",
+			"GEWINDEEINSATZ M8"})
 	void tappedOversizeForAWireInsert(String comment) {
 		assertThat(CalloutReader.read(comment)).singleElement().extracting(Callout::wireInsert).isEqualTo(true);
 	}

@@ -31,13 +31,15 @@ class DrawingsTest {
 
 	@Test
 	void inchesAreShownInInches() {
-		HoleSection inch = new HoleSection(6.35, 1.27, 5.105, 20, 21.5, 12.7, 10, false, 10, Double.NaN, false, Double.NaN, 5, LengthUnit.INCH);
+		HoleSection inch = new HoleSection(6.35, 1.27, 5.105, 20, 21.5, 12.7, 10, false, 10, Double.NaN, false, Double.NaN, 5,
+				LengthUnit.INCH);
 		assertThat(inch.draw(Ink.BLACK).text()).startsWith("Hole 0.201 in in diameter");
 	}
 
 	@Test
 	void labelsOfLevelsCloseTogetherDoNotOverlap() {
-		assertThat(labelHeights(section(14.52, 14.53, 14.51).draw(Ink.BLACK).svg())).allSatisfy(gap -> assertThat(gap).isGreaterThanOrEqualTo(12.0));
+		assertThat(labelHeights(section(14.52, 14.53, 14.51).draw(Ink.BLACK).svg()))
+				.allSatisfy(gap -> assertThat(gap).isGreaterThanOrEqualTo(12.0));
 	}
 
 	@Test
@@ -48,14 +50,15 @@ class DrawingsTest {
 
 	@Test
 	void aPlanCountsItsHolesByState() {
-		PatternPlan plan = new PatternPlan(List.of(hole(0, PlanHole.State.THREADED), hole(20, PlanHole.State.THREADED), hole(40, PlanHole.State.FINDING)), "XY",
-				LengthUnit.MM);
+		PatternPlan plan = new PatternPlan(List.of(hole(0, PlanHole.State.THREADED), hole(20, PlanHole.State.THREADED),
+				hole(40, PlanHole.State.FINDING)), "XY", LengthUnit.MM);
 		assertThat(plan.draw(Ink.BLACK).text()).isEqualTo("Plan of 3 holes: 2 threaded, 1 threaded, with a finding.");
 	}
 
 	@Test
 	void textOfAProgramCannotBecomeMarkup() {
-		String svg = new PatternPlan(List.of(new PlanHole("<script>&\u0000", 0, 0, 5, PlanHole.State.DRILLED)), "XY", LengthUnit.MM).draw(Ink.BLACK).svg();
+		String svg = new PatternPlan(List.of(new PlanHole("<script>&\u0000", 0, 0, 5, PlanHole.State.DRILLED)), "XY", LengthUnit.MM)
+				.draw(Ink.BLACK).svg();
 		assertThat(svg).contains("&lt;script&gt;&amp;\uFFFD").doesNotContain("<script");
 	}
 
@@ -63,22 +66,25 @@ class DrawingsTest {
 	void anyNumbersGiveAPicture(@ForAll double a, @ForAll double b, @ForAll double c, @ForAll double d) throws Exception {
 		wellFormed(new HoleSection(a, b, c, d, a, b, c, a > c, d, a, a > b, b, c, LengthUnit.MM).draw(Ink.OF_PAGE));
 		wellFormed(new FeedDrift(a, b, c, LengthUnit.INCH).draw(Ink.WHITE));
-		wellFormed(new HelixPlan(a, b, c, d, new Point(a, b, 0), List.of(new Point(a, b, 0), new Point(c, d, 0)), LengthUnit.MM).draw(Ink.BLACK));
-		wellFormed(new PatternPlan(List.of(new PlanHole("1", a, b, c, PlanHole.State.NO_HOLE), new PlanHole("2", c, d, a, PlanHole.State.DRILLED)), "ZX",
-				LengthUnit.MM).draw(Ink.BLACK));
+		wellFormed(new HelixPlan(a, b, c, d, new Point(a, b, 0), List.of(new Point(a, b, 0), new Point(c, d, 0)), LengthUnit.MM)
+				.draw(Ink.BLACK));
+		wellFormed(new PatternPlan(List.of(new PlanHole("1", a, b, c, PlanHole.State.NO_HOLE),
+				new PlanHole("2", c, d, a, PlanHole.State.DRILLED)), "ZX", LengthUnit.MM).draw(Ink.BLACK));
 	}
 
 	@Test
 	void thePlanOfAHelixShowsWhereTheCutterComesInAndWhichWayItGoes() {
 		Point in = new Point(0, 0, 0);
-		List<Point> path = List.of(in, new Point(4, 0, 0), new Point(0, 4, 0), new Point(-4, 0, 0), new Point(0, -4, 0), new Point(4, 0, 0), in);
+		List<Point> path = List.of(in, new Point(4, 0, 0), new Point(0, 4, 0), new Point(-4, 0, 0), new Point(0, -4, 0),
+				new Point(4, 0, 0), in);
 		Drawing drawing = new HelixPlan(18.5, 20, 20, 12, in, path, LengthUnit.MM).draw(Ink.BLACK);
 		assertThat(drawing.svg()).contains("in, dot; out, ring", "way of its centre, arrow");
 		assertThat(drawing.text()).endsWith("major diameter 20 mm, its centre goes counter-clockwise.");
 	}
 
 	private static void wellFormed(Drawing drawing) throws Exception {
-		DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new ByteArrayInputStream(drawing.svg().getBytes(StandardCharsets.UTF_8)));
+		DocumentBuilderFactory.newInstance().newDocumentBuilder()
+				.parse(new ByteArrayInputStream(drawing.svg().getBytes(StandardCharsets.UTF_8)));
 		assertThat(drawing.svg()).doesNotContain("NaN\"", "Infinity\"");
 	}
 

@@ -16,7 +16,8 @@ class BlocksTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"G0 X1.\n", "N10 G84 Z-10. F500 (M6X1)\n", "/G1 X2.\nG0\n", "(A) G0 X1.\n", "#1=[#2+1.]\nG1 X#1\n", "X1. ; LEFT SIDE\n", "G0 X1. (TO (THE) LEFT)\n"})
+	@ValueSource(strings = {"G0 X1.\n", "N10 G84 Z-10. F500 (M6X1)\n", "/G1 X2.\nG0\n", "(A) G0 X1.\n", "#1=[#2+1.]\nG1 X#1\n",
+			"X1. ; LEFT SIDE\n", "G0 X1. (TO (THE) LEFT)\n"})
 	void twiceIsAsBefore(String program) {
 		assertThat(comment(program)).isNotEqualTo(program);
 		assertThat(comment(comment(program))).isEqualTo(program);

@@ -36,7 +36,8 @@ class CompletionTest {
 
 	@Test
 	void codesComeWithTheirMeaningInTheProfile() {
-		assertThat(labels(HEAD + "G8|\n")).contains("G84 — tap", "G83 — peck drill", "G80 — cycle off").allMatch(label -> label.startsWith("G8"));
+		assertThat(labels(HEAD + "G8|\n")).contains("G84 — tap", "G83 — peck drill", "G80 — cycle off")
+				.allMatch(label -> label.startsWith("G8"));
 		assertThat(labels(HEAD + "G99 M0|")).containsExactly("M0 — stop");
 		assertThat(labels(HEAD + "M3|")).contains("M30 — program end");
 	}
@@ -77,8 +78,8 @@ class CompletionTest {
 
 	@Test
 	void theLeadOfATurnedThreadIsOfferedWhereTheProgramNamesItAlone() {
-		assertThat(proposals("O1 (M20X1.5 SHAFT END)\nG21 G99\nT0303\nG97 S600 M3\nG0 X24. Z6.\nG92 X19.3 Z-27. F|\nX18.16\nG0 X100.\nM30\n", MachineProfile.named("turning")))
-				.extracting(Proposal::label).startsWith("F1.5 — pitch of M20x1.5");
+		assertThat(proposals("O1 (M20X1.5 SHAFT END)\nG21 G99\nT0303\nG97 S600 M3\nG0 X24. Z6.\nG92 X19.3 Z-27. F|\nX18.16\n"
+				+ "G0 X100.\nM30\n", MachineProfile.named("turning"))).extracting(Proposal::label).startsWith("F1.5 — pitch of M20x1.5");
 	}
 
 	private static List<String> labels(String program) {

@@ -16,14 +16,15 @@ class FoldsTest {
 
 	@Test
 	void aToolFoldsToItsChangeAndACycleToItsBlock() {
-		assertThat(folds("%\nO1\nG21 G90 G17\nT1 M6 (DRILL 5.0)\nG0 X0 Y0 S2000 M3\nG99 G81 Z-20. R2. F200\nX10.\nX20.\nG80\n(TAPPING)\nN200\nT2 M6 (M6X1 TAP)\n"
-				+ "G0 X0 Y0 S500 M3\nG99 G84 Z-12. R5. F500\nX10.\nG80\nM30\n%\n"))
+		assertThat(folds("%\nO1\nG21 G90 G17\nT1 M6 (DRILL 5.0)\nG0 X0 Y0 S2000 M3\nG99 G81 Z-20. R2. F200\nX10.\nX20.\nG80\n(TAPPING)\n"
+				+ "N200\nT2 M6 (M6X1 TAP)\n" + "G0 X0 Y0 S500 M3\nG99 G84 Z-12. R5. F500\nX10.\nG80\nM30\n%\n"))
 				.containsExactly("TOOL 4-9", "OPERATION 6-8", "TOOL 12-17", "OPERATION 14-15");
 	}
 
 	@Test
 	void thePassesOfATurnedThreadFold() {
-		assertThat(folds("O1\nG21 G99\nT0303 (THREAD M20X1.5)\nG97 S600 M3\nG0 X24. Z6.\nG92 X19.3 Z-27. F1.5\nX18.7\nX18.16\nG0 X100. Z100.\nM30\n", "turning")).containsExactly("TOOL 3-10", "OPERATION 6-8");
+		assertThat(folds("O1\nG21 G99\nT0303 (THREAD M20X1.5)\nG97 S600 M3\nG0 X24. Z6.\nG92 X19.3 Z-27. F1.5\nX18.7\nX18.16\n"
+				+ "G0 X100. Z100.\nM30\n", "turning")).containsExactly("TOOL 3-10", "OPERATION 6-8");
 	}
 
 	@Test

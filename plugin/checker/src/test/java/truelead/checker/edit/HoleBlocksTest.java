@@ -15,8 +15,20 @@ import truelead.grammar.ProgramText;
 /** From one block at a hole to all of them. */
 class HoleBlocksTest {
 
-	private static final String PROGRAM = "G21 G90 G17\nT1 M6 (DRILL 5.0)\nG0 X0 Y0 S2000 M3\nG99 G81 Z-20. R2. F200\nX10.\nG80\n"
-			+ "T2 M6 (M6X1 TAP)\nG0 X0 Y0 S500 M3\nG99 G84 Z-12. R5. F500\nX10.\nG80\nM30\n";
+	private static final String PROGRAM = """
+			G21 G90 G17
+			T1 M6 (DRILL 5.0)
+			G0 X0 Y0 S2000 M3
+			G99 G81 Z-20. R2. F200
+			X10.
+			G80
+			T2 M6 (M6X1 TAP)
+			G0 X0 Y0 S500 M3
+			G99 G84 Z-12. R5. F500
+			X10.
+			G80
+			M30
+			""";
 
 	@Test
 	void theTapBlockLeadsToItsDrillBlock() {
@@ -33,7 +45,8 @@ class HoleBlocksTest {
 		ProgramFile file = new ProgramFile("test.nc", ProgramText.of(PROGRAM));
 		Map<String, List<String>> found = new java.util.LinkedHashMap<>();
 		HoleBlocks.at(WorkReader.read(file, ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.named("milling-metric")), line - 1)
-				.forEach((hole, touches) -> found.put(hole, touches.stream().map(touch -> (touch.line() + 1) + " " + touch.text()).toList()));
+				.forEach((hole, touches) -> found.put(hole, touches.stream().map(touch -> (touch.line() + 1) + " "
+						+ touch.text()).toList()));
 		return found;
 	}
 }

@@ -40,13 +40,15 @@ class NumberingTest {
 
 	@Test
 	void aJumpToNowhereForbidsIt() {
-		assertThat(Numbering.renumber(ProgramText.of("N1 G0\nGOTO 50\n"), MILL, 0, 2, 10, 10).refusal()).contains("line 2 jumps to N50, which is not there");
+		assertThat(Numbering.renumber(ProgramText.of("N1 G0\nGOTO 50\n"), MILL, 0, 2, 10, 10).refusal())
+				.contains("line 2 jumps to N50, which is not there");
 	}
 
 	@Test
 	void aNumberThatWouldStandTwiceBeforeTheTargetForbidsIt() {
 		Change change = Numbering.renumber(ProgramText.of("N1 G0\nN2 X1.\nN20 Y1.\nGOTO 20\n"), MILL, 0, 1, 10, 10);
-		assertThat(change.refusal()).isEqualTo("the jump in line 4 would go to line 2: N20 would stand there too; number the whole program");
+		assertThat(change.refusal()).isEqualTo("the jump in line 4 would go to line 2: N20 would stand there too; number the "
+				+ "whole program");
 	}
 
 	@Test
@@ -68,7 +70,16 @@ class NumberingTest {
 
 	@Test
 	void addingNumbersLeavesHeadsCommentsAndLabelsAlone() {
-		String program = "%\nO1 (PART)\n(TOOL 1)\nG0 X0.\n/G1 Y1.\n\nM30\n%\n";
+		String program = """
+				%
+				O1 (PART)
+				(TOOL 1)
+				G0 X0.
+				/G1 Y1.
+
+				M30
+				%
+				""";
 		assertThat(applied(Numbering.add(ProgramText.of(program), MILL, 0, 8, 5, 5), program))
 				.isEqualTo("%\nO1 (PART)\n(TOOL 1)\nN5 G0 X0.\n/N10 G1 Y1.\n\nN15 M30\n%\n");
 	}
@@ -86,11 +97,13 @@ class NumberingTest {
 			StringBuilder program = new StringBuilder();
 			int lines = 3 + random.nextInt(8);
 			for (int line = 0; line < lines; line++) {
-				program.append(random.nextBoolean() ? "N" + (1 + random.nextInt(9)) + " " : "").append(random.nextInt(3) == 0 ? "GOTO " + (1 + random.nextInt(9)) : "X" + line + ".").append('\n');
+				program.append(random.nextBoolean() ? "N" + (1 + random.nextInt(9)) + " " : "")
+						.append(random.nextInt(3) == 0 ? "GOTO " + (1 + random.nextInt(9)) : "X" + line + ".").append('\n');
 			}
 			ProgramText before = ProgramText.of(program.toString());
 			int first = random.nextInt(lines);
-			Change change = Numbering.renumber(before, MILL, first, first + random.nextInt(lines - first), 1 + random.nextInt(5), 1 + random.nextInt(3));
+			Change change = Numbering.renumber(before, MILL, first, first + random.nextInt(lines - first), 1 + random.nextInt(5),
+					1 + random.nextInt(3));
 			ProgramText after = ProgramText.of(applied(change, program.toString()));
 			for (int line = 0; line < lines; line++) {
 				assertThat(target(after, line)).as(program + " line " + line).isEqualTo(target(before, line));

@@ -17,12 +17,14 @@ class PlacesTest {
 
 	@Test
 	void aBlockNumberStandsWhereItIsJumpedToInItsOwnProgram() {
-		assertThat(places("O1\nN10 X10.\nGOTO 10\nIF [#1 EQ 0] GOTO10\nM30\nO2\nN10 X1.\n", "N10")).containsExactly("2 N10 set", "3 10", "4 10");
+		assertThat(places("O1\nN10 X10.\nGOTO 10\nIF [#1 EQ 0] GOTO10\nM30\nO2\nN10 X1.\n", "N10"))
+				.containsExactly("2 N10 set", "3 10", "4 10");
 	}
 
 	@Test
 	void aSubprogramStandsWhereItIsCalled() {
-		assertThat(places("M98 P2000\nG65 P2000 A1.\nG4 P2000\nM30\nO2000\nM99\n", "P2000")).containsExactly("1 P2000", "2 P2000", "5 O2000 set");
+		assertThat(places("M98 P2000\nG65 P2000 A1.\nG4 P2000\nM30\nO2000\nM99\n", "P2000"))
+				.containsExactly("1 P2000", "2 P2000", "5 O2000 set");
 	}
 
 	@Test
@@ -49,7 +51,8 @@ class PlacesTest {
 		int offset = program.indexOf(at) + 1;
 		int line = text.lineOf(offset);
 		Name name = places.at(line, offset - text.lineStart(line)).orElseThrow();
-		return places.of(name, line, 100, () -> false).stream().map(place -> (place.line() + 1) + " "
-				+ text.line(place.line()).substring(place.name().span().start(), place.name().span().end()) + (place.name().defines() ? " set" : "")).toList();
+		return places.of(name, line, 100, () -> false).stream()
+				.map(place -> (place.line() + 1) + " " + text.line(place.line()).substring(place.name().span().start(),
+						place.name().span().end()) + (place.name().defines() ? " set" : "")).toList();
 	}
 }

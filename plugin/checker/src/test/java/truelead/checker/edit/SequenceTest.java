@@ -21,7 +21,16 @@ import truelead.grammar.ProgramText;
 /** The blocks for a callout fit into the program they are put in, and our own check finds nothing in them. */
 class SequenceTest {
 
-	private static final String HEAD = "G21 G17 G40 G49 G80 G90 G94\nT7 M6 (FACE MILL)\nG0 G54 X0. Y0. S800 M3\nG43 Z20. H7\nG1 Z0. F200\nX50.\nG0 Z20.\nM5\n";
+	private static final String HEAD = """
+			G21 G17 G40 G49 G80 G90 G94
+			T7 M6 (FACE MILL)
+			G0 G54 X0. Y0. S800 M3
+			G43 Z20. H7
+			G1 Z0. F200
+			X50.
+			G0 Z20.
+			M5
+			""";
 
 	@ParameterizedTest
 	@CsvSource({"M8X1.25 DEPTH 16,cut", "M6X1 DEPTH 9,form", "M10X1.5 DEPTH 15,mill", "M8X1.25 12 DEEP THROUGH,cut"})
@@ -35,11 +44,19 @@ class SequenceTest {
 
 	@Test
 	void aLatheDrillsAndTapsOnItsCentreline() {
-		String head = "G21 G18 G40 G80 G99\nT0202 (ROUGHING TOOL)\nG97 S800 M3\nG0 X50. Z5.\nG1 X-1. F0.2\nG0 Z50.\n";
+		String head = """
+				G21 G18 G40 G80 G99
+				T0202 (ROUGHING TOOL)
+				G97 S800 M3
+				G0 X50. Z5.
+				G1 X-1. F0.2
+				G0 Z50.
+				""";
 		MachineProfile turning = MachineProfile.named("turning");
 		Work lathe = WorkReader.read(new ProgramFile("a.nc", ProgramText.of(head)), ProgramFolder.EMPTY, Job.EMPTY, turning);
 		List<String> blocks = Sequence.of(ProgramText.of("(M8X1.25 DEPTH 16)\n"), lathe, "cut");
-		assertThat(blocks).anyMatch(block -> block.startsWith("T0505 (SPIRAL FLUTE TAP M8X1.25)")).anyMatch(block -> block.startsWith("G84 Z-19.75 F1.25"));
+		assertThat(blocks).anyMatch(block -> block.startsWith("T0505 (SPIRAL FLUTE TAP M8X1.25)"))
+				.anyMatch(block -> block.startsWith("G84 Z-19.75 F1.25"));
 		ProgramFile whole = new ProgramFile("a.nc", ProgramText.of(head + "(M8X1.25 DEPTH 16)\n" + String.join("\n", blocks) + "\nM30\n"));
 		CheckResult result = Checker.check(whole, ProgramFolder.EMPTY, Job.EMPTY, turning, RuleSettings.DEFAULT);
 		assertThat(result.operations()).isEqualTo(1);
@@ -48,19 +65,23 @@ class SequenceTest {
 
 	@Test
 	void anInchThreadLeavesTheProgramInItsOwnUnit() {
-		assertThat(Sequence.of(ProgramText.of(HEAD + "(1/4-20 UNC DEPTH .5IN)\n"), work(HEAD), "cut")).endsWith("G21").anyMatch(block -> block.startsWith("G20"));
+		assertThat(Sequence.of(ProgramText.of(HEAD + "(1/4-20 UNC DEPTH .5IN)\n"), work(HEAD), "cut")).endsWith("G21")
+				.anyMatch(block -> block.startsWith("G20"));
 	}
 
 	@Test
 	void withoutACalloutTheySayWhatIsMissing() {
-		assertThat(Sequence.of(ProgramText.of("(DRILL THE HOLES)\n"), work(HEAD), "cut")).containsExactly("(WRITE A CALLOUT SUCH AS M8X1.25 DEPTH 16 IN A COMMENT ABOVE)");
+		assertThat(Sequence.of(ProgramText.of("(DRILL THE HOLES)\n"), work(HEAD), "cut"))
+				.containsExactly("(WRITE A CALLOUT SUCH AS M8X1.25 DEPTH 16 IN A COMMENT ABOVE)");
 	}
 
 	private static Work work(String program) {
-		return WorkReader.read(new ProgramFile("test.nc", ProgramText.of(program)), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.named("milling-metric"));
+		return WorkReader.read(new ProgramFile("test.nc", ProgramText.of(program)), ProgramFolder.EMPTY, Job.EMPTY,
+				MachineProfile.named("milling-metric"));
 	}
 
 	private static CheckResult check(String program) {
-		return Checker.check(new ProgramFile("test.nc", ProgramText.of(program)), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.named("milling-metric"), RuleSettings.DEFAULT);
+		return Checker.check(new ProgramFile("test.nc", ProgramText.of(program)), ProgramFolder.EMPTY, Job.EMPTY,
+				MachineProfile.named("milling-metric"), RuleSettings.DEFAULT);
 	}
 }

@@ -26,7 +26,8 @@ class WordMeaningTest {
 
 	@Test
 	void aFeedTellsWhatWasInForceBeforeAndIsBehind() {
-		assertThat(meaning("F520")).startsWith("F520: feed").contains("feed: 320 mm/min before, 520 mm/min behind this block", "cycles return to: the initial level before, the R level behind this block");
+		assertThat(meaning("F520")).startsWith("F520: feed").contains("feed: 320 mm/min before, 520 mm/min behind this block",
+				"cycles return to: the initial level before, the R level behind this block");
 	}
 
 	@Test
@@ -41,7 +42,9 @@ class WordMeaningTest {
 
 	@Test
 	void aCodeTellsItsMeaningInTheProfileAndTheStateInForce() {
-		assertThat(meaning("G84")).startsWith("G84: tap").anyMatch(line -> line.startsWith("in force behind it: motion cycle G84 · unit mm · plane XY") && line.contains("tool T3") && line.contains("speed 520 rev/min"));
+		assertThat(meaning("G84")).startsWith("G84: tap")
+				.anyMatch(line -> line.startsWith("in force behind it: motion cycle G84 · unit mm · plane XY") && line.contains("tool T3")
+						&& line.contains("speed 520 rev/min"));
 	}
 
 	@Test
@@ -65,6 +68,7 @@ class WordMeaningTest {
 		int offset = program.indexOf(at);
 		int line = text.lineOf(offset);
 		MachineProfile machine = MachineProfile.named("milling-metric");
-		return WordMeaning.of(new ProgramFile("test.nc", text), ProgramFolder.EMPTY, machine, line, offset - text.lineStart(line), Budget.of(machine));
+		return WordMeaning.of(new ProgramFile("test.nc", text), ProgramFolder.EMPTY, machine, line, offset - text.lineStart(line),
+				Budget.of(machine));
 	}
 }

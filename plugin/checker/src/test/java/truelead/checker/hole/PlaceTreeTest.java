@@ -35,7 +35,8 @@ class PlaceTreeTest {
 			int best = -1;
 			for (int at = 0; at < count; at++) {
 				double distance = Math.hypot(us[at] - u, vs[at] - v);
-				if (steps[at] < order && at % 3 != odd && distance <= reach && (best < 0 || distance < Math.hypot(us[best] - u, vs[best] - v))) {
+				if (steps[at] < order && at % 3 != odd && distance <= reach
+						&& (best < 0 || distance < Math.hypot(us[best] - u, vs[best] - v))) {
 					best = at;
 				}
 			}

@@ -19,7 +19,8 @@ import truelead.grammar.Span;
 class NotesTest {
 
 	private static Optional<NoteReading> read(String text) {
-		return NoteReader.read(new ProgramComment(new Location(Samples.program("(" + text + ")"), 0, new Span(1, 1 + text.length())), text), LengthUnit.MM);
+		return NoteReader.read(new ProgramComment(new Location(Samples.program("(" + text + ")"), 0, new Span(1, 1 + text.length())), text),
+				LengthUnit.MM);
 	}
 
 	private static Note note(String text) {
@@ -121,7 +122,8 @@ class NotesTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"MATERIAL: 100 X 50 X 20, SAW CUT", "MATERIAL THICKNESS .5", "MATERIAL: SEE DRAWING, REV B", "MATERIAL", "MATERIAL:", "MATERIAL: , ,"})
+	@ValueSource(strings = {"MATERIAL: 100 X 50 X 20, SAW CUT", "MATERIAL THICKNESS .5", "MATERIAL: SEE DRAWING, REV B", "MATERIAL",
+			"MATERIAL:", "MATERIAL: , ,"})
 	void aRemarkOnTheMaterialThatSaysNothingKnownIsNoNote(String text) {
 		assertThat(read(text)).isEmpty();
 	}
@@ -155,8 +157,8 @@ class NotesTest {
 	@Test
 	void aThreadThatIsNoneIsPointedAt() {
 		Remark remark = read("THREAD: M6Y1, DEPTH 12").orElseThrow().remarks().get(0);
-		assertThat(remark.message()).isEqualTo("\"M6Y1\" is not understood in a THREAD note; a thread such as M6X1-6H or 1/4-20 UNC-2B, DEPTH, BLIND, "
-				+ "THROUGH or COUNT is expected");
+		assertThat(remark.message()).isEqualTo("\"M6Y1\" is not understood in a THREAD note; a thread such as M6X1-6H or 1/4-20 UNC-2B, "
+				+ "DEPTH, BLIND, " + "THROUGH or COUNT is expected");
 		assertThat(remark.at().span()).isEqualTo(new Span(9, 13));
 	}
 

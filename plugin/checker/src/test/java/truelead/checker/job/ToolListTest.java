@@ -38,8 +38,9 @@ class ToolListTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "C", "c", "FORM C", "form C", "Form-C", "FORM: C", "C FORM", "type c", "DIN 2197 C", "FORM C (2-3)", "C 2-3", "C/2-3", "2-3", "2 - 3", "2\u20133", "2 to 3", "2-3 threads", "2-3 THDS",
-			"2,5", "2.5", "2.5P", "2.5 x P", "2-3 Gang", "Anschnitt C", "C, 2-3 threads", "2.5 turns" })
+	@ValueSource(strings = { "C", "c", "FORM C", "form C", "Form-C", "FORM: C", "C FORM", "type c", "DIN 2197 C", "FORM C (2-3)", "C 2-3",
+			"C/2-3", "2-3", "2 - 3", "2\u20133", "2 to 3", "2-3 threads", "2-3 THDS", "2,5", "2.5", "2.5P", "2.5 x P", "2-3 Gang",
+			"Anschnitt C", "C, 2-3 threads", "2.5 turns" })
 	void aLeadOfTwoToThreeThreadsAsShopsWriteIt(String lead) {
 		Job job = job("TOOL;KIND;THREAD;LEAD", "3;TAP;M8X1.25;" + lead);
 		assertThat(job.remarks()).isEmpty();
@@ -47,8 +48,9 @@ class ToolListTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource({ "bottoming,1.5", "BOTTOM,1.5", "btm,1.5", "BOTTOMING TAP,1.5", "plug,4", "Plug chamfer,4", "taper,8.5", "modified bottoming,2.25", "MOD BOTTOMING,2.25", "semi-bottoming,2.25",
-			"plug (3-5),4", "FORM B,4.5", "E 1.5-2,1.75", "form d,4.25", "FORM A 6-8,7" })
+	@CsvSource({ "bottoming,1.5", "BOTTOM,1.5", "btm,1.5", "BOTTOMING TAP,1.5", "plug,4", "Plug chamfer,4", "taper,8.5",
+			"modified bottoming,2.25", "MOD BOTTOMING,2.25", "semi-bottoming,2.25", "plug (3-5),4", "FORM B,4.5", "E 1.5-2,1.75",
+			"form d,4.25", "FORM A 6-8,7" })
 	void theNamesOfLeads(String lead, double threads) {
 		Job job = job("TOOL;KIND;THREAD;LEAD", "3;TAP;1/4-20 UNC;" + lead);
 		assertThat(job.remarks()).isEmpty();
@@ -74,8 +76,10 @@ class ToolListTest {
 	@ValueSource(strings = { "FORM X", "long", "0", "500", "2-3 4-5", "FORM", "bottoming plug", "-", "C D" })
 	void whatIsNoLeadIsSaid(String lead) {
 		Job job = job("TOOL;LEAD", "3;" + lead);
-		assertThat(job.remarks()).extracting(Remark::message).containsExactly("\"" + lead
-				+ "\" in column LEAD is not understood; threads such as 2.5 or 2-3, a length with its unit, or a form such as C or BOTTOMING is expected");
+		assertThat(job.remarks()).extracting(Remark::message)
+				.containsExactly("\"" + lead
+						+ "\" in column LEAD is not understood; threads such as 2.5 or 2-3, a length with its unit, or a form such as C or "
+						+ "BOTTOMING is expected");
 		assertThat(job.tool(3).leadTurns()).isEmpty();
 	}
 
@@ -91,7 +95,8 @@ class ToolListTest {
 
 	@Test
 	void aRowWithoutANumberAndAListWithoutAHeader() {
-		assertThat(job("TOOL,KIND", ",drill").remarks()).extracting(Remark::message).containsExactly("the row has no tool number in column TOOL");
+		assertThat(job("TOOL,KIND", ",drill").remarks()).extracting(Remark::message)
+				.containsExactly("the row has no tool number in column TOOL");
 		assertThat(job("1,drill").remarks()).hasSize(1);
 		assertThat(job("TOOL,KIND", "1,\"drill").remarks()).hasSize(1);
 	}

@@ -15,7 +15,8 @@ class FeedLessonTest {
 
 	@ParameterizedTest
 	@CsvFileSource(resources = "/truelead/checker/rule/feed-error.csv", numLinesToSkip = 2)
-	void lag_is_turns_times_what_the_feed_is_off(String thread, double pitch, double speed, double feed, double right, double error, double ten, double fifteen) {
+	void lag_is_turns_times_what_the_feed_is_off(String thread, double pitch, double speed, double feed, double right, double error,
+			double ten, double fifteen) {
 		Outcome outcome = outcome("pitch", pitch, "speed", speed, "feed", feed, "depth", 15);
 		assertThat(outcome.number("right")).isCloseTo(right, within(1e-9));
 		assertThat(outcome.number("error")).isCloseTo(error, within(5e-6));

@@ -22,20 +22,23 @@ class HoleLessonsTest {
 
 	@Test
 	void tap_meets_the_cone_where_its_nose_does() {
-		// drill 5 at 118 degrees to 14: full to 12.498; lead 2.5 at 15 degrees: nose 5 - 2 x 2.5 x 0.26795 = 3.660; contact 0.670 x 0.60086 below
+		// drill 5 at 118 degrees to 14: full to 12.498; lead 2.5 at 15 degrees: nose 5 - 2 x 2.5 x 0.26795 = 3.660; contact 0.670 x 0.60086
+		// below
 		Outcome outcome = of(depth, "drillTip", 14, "tapTip", 12.6);
 		assertThat(outcome.number("full")).isCloseTo(12.4978, within(1e-4));
 		assertThat(outcome.number("nose")).isCloseTo(3.6603, within(1e-4));
 		assertThat(outcome.number("contact")).isCloseTo(12.9004, within(1e-4));
 		assertThat(depth.said(outcome).get(0)).isEqualTo("The tap's end goes 0.10 mm into the cone, and would meet it 0.30 mm further.");
-		assertThat(depth.said(of(depth, "drillTip", 14, "tapTip", 13)).get(0)).startsWith("The tap meets the cone 0.10 mm before its depth");
+		assertThat(depth.said(of(depth, "drillTip", 14, "tapTip", 13)).get(0))
+				.startsWith("The tap meets the cone 0.10 mm before its depth");
 	}
 
 	@ParameterizedTest
 	@CsvSource({"0.06, 80, 0.0512, 54.2", "0.06, 80, 0.0472, 78.8", "0.112, 40, 0.0945, 53.9", "0.099, 56, 0.0860, 56.0"})
 	void percent_of_thread_as_in_the_handbook(double inch, double threads, double drill, double percent) {
 		double scale = 10; // the smallest sizes lie below the controls; percent does not change with scale
-		assertThat(of(depth, "diameter", inch * 25.4 * scale, "pitch", 25.4 * scale / threads, "drill", drill * 25.4 * scale).number("percent")).isCloseTo(percent, within(0.051));
+		assertThat(of(depth, "diameter", inch * 25.4 * scale, "pitch", 25.4 * scale / threads, "drill", drill * 25.4 * scale)
+				.number("percent")).isCloseTo(percent, within(0.051));
 	}
 
 	@Test
@@ -56,10 +59,11 @@ class HoleLessonsTest {
 
 	@ParameterizedTest
 	@CsvFileSource(resources = "thread-milling.csv", numLinesToSkip = 2)
-	void helix_and_feeds_of_the_table(String thread, double diameter, double pitch, double cutter, double radius, double turn, double half, double quarter, double speed,
-			double teeth, double toothFeed, double edgeFeed, double centreFeed, double ratio, double length, double time) {
-		Outcome outcome = of(helix, "diameter", diameter, "pitch", pitch, "cutter", cutter, "radius", radius, "rise", pitch, "speed", speed, "teeth", teeth, "toothFeed", toothFeed,
-				"feed", centreFeed, "entryRise", quarter);
+	void helix_and_feeds_of_the_table(String thread, double diameter, double pitch, double cutter, double radius, double turn, double half,
+			double quarter, double speed, double teeth, double toothFeed, double edgeFeed, double centreFeed, double ratio, double length,
+			double time) {
+		Outcome outcome = of(helix, "diameter", diameter, "pitch", pitch, "cutter", cutter, "radius", radius, "rise", pitch, "speed", speed,
+				"teeth", teeth, "toothFeed", toothFeed, "feed", centreFeed, "entryRise", quarter);
 		assertThat(outcome.number("needed")).isCloseTo(radius, within(1e-9));
 		assertThat(outcome.number("edgeFeed")).isCloseTo(edgeFeed, within(1e-6));
 		assertThat(outcome.number("centreFeed")).isCloseTo(centreFeed, within(6e-4));
@@ -84,8 +88,10 @@ class HoleLessonsTest {
 	@ParameterizedTest
 	@CsvSource({"0, 0, 0, right", "1, 1, 0, right", "1, 0, 1, left", "0, 1, 1, left"})
 	void sense_and_way_make_the_hand(int sense, int way, int hand, String made) {
-		assertThat(helix.said(of(helix, "sense", sense, "way", way, "hand", hand))).contains("Sense and way make a " + made + "-hand thread, as wanted.");
-		assertThat(helix.said(of(helix, "sense", sense, "way", way, "hand", 1 - hand))).anyMatch(said -> said.contains("no screw will go in"));
+		assertThat(helix.said(of(helix, "sense", sense, "way", way, "hand", hand)))
+				.contains("Sense and way make a " + made + "-hand thread, as wanted.");
+		assertThat(helix.said(of(helix, "sense", sense, "way", way, "hand", 1 - hand)))
+				.anyMatch(said -> said.contains("no screw will go in"));
 	}
 
 	private static Outcome of(Lesson lesson, Object... moved) {

@@ -44,13 +44,15 @@ class LessonsTest {
 
 	@Test
 	void curvesOfOnePlotAreToldApartWithoutColour() {
-		Lessons.ALL.forEach(lesson -> lesson.plots().forEach(plot -> assertThat(plot.curves()).extracting(Plot.Curve::dash).doesNotHaveDuplicates()));
+		Lessons.ALL.forEach(lesson -> lesson.plots().forEach(plot -> assertThat(plot.curves()).extracting(Plot.Curve::dash)
+				.doesNotHaveDuplicates()));
 	}
 
 	@Test
 	void aFeedFindingBringsItsNumbers() {
-		CheckResult result = Samples.check(MachineProfile.generic(), Job.EMPTY, "G21 G90 G94", "(STOCK: STAINLESS)", "(M6X1 TAP)", "(TOOL: T3, TAP, M6X1, FLOATING HOLDER 4)", "T3 M6", "G0 X0 Y0 S520 M3",
-				"G43 Z25. H3", "G84 Z-14.5 R5. F300", "G80", "M30");
+		CheckResult result = Samples.check(MachineProfile.generic(), Job.EMPTY, "G21 G90 G94", "(STOCK: STAINLESS)", "(M6X1 TAP)",
+				"(TOOL: T3, TAP, M6X1, FLOATING HOLDER 4)", "T3 M6", "G0 X0 Y0 S520 M3", "G43 Z25. H3", "G84 Z-14.5 R5. F300",
+				"G80", "M30");
 
 		Filled filled = filled(result, "feed-off-pitch");
 
@@ -85,7 +87,8 @@ class LessonsTest {
 		assertThat(filled.values().of("drillTip")).isEqualTo(15);
 		assertThat(filled.values().of("tapTip")).isEqualTo(14.5);
 		assertThat(filled.values().of("wanted")).isEqualTo(10);
-		assertThat(filled.lesson().said(filled.lesson().outcome(filled.values())).get(0)).startsWith("The tap meets the cone 0.60 mm before its depth");
+		assertThat(filled.lesson().said(filled.lesson().outcome(filled.values())).get(0))
+				.startsWith("The tap meets the cone 0.60 mm before its depth");
 	}
 
 	private static Filled filled(CheckResult result, String rule) {

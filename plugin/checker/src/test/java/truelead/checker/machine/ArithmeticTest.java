@@ -13,7 +13,8 @@ class ArithmeticTest {
 	private static final MachineProfile RS274 = MachineProfile.named("rs274");
 
 	private static String value(MachineProfile profile, String expression) {
-		Followed run = Followed.on(profile, "#1=3.", "#2=-2.8", "#3=2.8", "#12=7", "#9=12", "#<pitch>=1.25", "#120=" + expression, "G1 X#120");
+		Followed run = Followed.on(profile, "#1=3.", "#2=-2.8", "#3=2.8", "#12=7", "#9=12", "#<pitch>=1.25",
+				"#120=" + expression, "G1 X#120");
 		return run.lost().isEmpty() ? Followed.number(run.end().x()) : "? " + run.lost().get(0);
 	}
 
@@ -123,7 +124,8 @@ class ArithmeticTest {
 
 	@Test
 	void whatACallLeavesOutIsVacantAndCountsAsNought() {
-		Followed run = Followed.milling("O1", "G65 P9 A5.", "M30", "O9", "IF [#2 EQ #0] GOTO 5", "G0 X99.", "N5 G0 X[#1+#2] Y#2 Z[#2 EQ 0]", "M99");
+		Followed run = Followed.milling("O1", "G65 P9 A5.", "M30", "O9", "IF [#2 EQ #0] GOTO 5", "G0 X99.",
+				"N5 G0 X[#1+#2] Y#2 Z[#2 EQ 0]", "M99");
 		assertThat(run.ends()).containsExactly("5,?,0");
 	}
 

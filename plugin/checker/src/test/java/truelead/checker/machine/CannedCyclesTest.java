@@ -146,7 +146,8 @@ class CannedCyclesTest {
 
 	@Test
 	void aCycleThatIsCalledAtItsPlaces() {
-		Followed run = Followed.milling("G21 G17 G90 G0 X0 Y0 Z50", "S500 M3", "G84 X0.5 Y5 Z-15 F625", "G79 X10 Y20 Z2", "G79 X30", "G0 Z80", "G79 X50 Y0", "M30");
+		Followed run = Followed.milling("G21 G17 G90 G0 X0 Y0 Z50", "S500 M3", "G84 X0.5 Y5 Z-15 F625", "G79 X10 Y20 Z2", "G79 X30",
+				"G0 Z80", "G79 X50 Y0", "M30");
 		assertThat(run.places()).containsExactly("10,20", "30,20", "50,0");
 		assertThat(run.stroke(0).rLevel()).isEqualTo(7);
 		assertThat(run.stroke(2).bottom()).isEqualTo(-13);
@@ -156,7 +157,8 @@ class CannedCyclesTest {
 	/** G79 typed over the return word of a cycle's block defines it, and the cycle that was in force is no more. */
 	@Test
 	void aCallInTheBlockOfADefinitionDefines() {
-		Followed run = Followed.milling("G21 G17 G90 G0 X0 Y0 Z50", "S500 M3", "G81 X10 Y0 Z-9 F100", "G79 G84 X10 Y0 Z-15 F625", "X30", "G79 X50", "M30");
+		Followed run = Followed.milling("G21 G17 G90 G0 X0 Y0 Z50", "S500 M3", "G81 X10 Y0 Z-9 F100", "G79 G84 X10 Y0 Z-15 F625", "X30",
+				"G79 X50", "M30");
 		assertThat(run.strokes()).singleElement().satisfies(stroke -> assertThat(stroke.cycle().code()).isEqualTo(840));
 	}
 
@@ -180,7 +182,8 @@ class CannedCyclesTest {
 
 	@Test
 	void aSwitchedOnBlockDeleteLeavesTheBlockOut() {
-		Followed run = Followed.on(MachineProfile.generic().with("block-delete", "2"), START, "G81 X10. Y0 Z-15. R5. F100.", "/2X20.", "/X30.");
+		Followed run = Followed.on(MachineProfile.generic().with("block-delete", "2"), START, "G81 X10. Y0 Z-15. R5. F100.",
+				"/2X20.", "/X30.");
 		assertThat(run.places()).containsExactly("10,0", "30,0");
 	}
 

@@ -95,14 +95,15 @@ class CodesTest {
 
 	@Test
 	void aSynchronisedMotionWithoutLeadIsSaid() {
-		assertThat(Followed.milling("G0 Z5.", "G33 Z-10.").lost()).containsExactly("the lead of the synchronised motion is not known: neither K nor F says it");
+		assertThat(Followed.milling("G0 Z5.", "G33 Z-10.").lost())
+				.containsExactly("the lead of the synchronised motion is not known: neither K nor F says it");
 	}
 
 	@Test
 	void someSynchronisedMotionsTurnTheSpindleByThemselves() {
 		Followed run = Followed.milling("G0 X0 Y0 Z5.", "G331 Z-10. K1.25 S300", "G332 Z5. K1.25", "G331 Z-10. K-1.25", "G0 X1.");
-		assertThat(run.all(Step.Synchronised.class)).extracting(move -> move.modal().spindle()).containsExactly(SpindleTurn.CLOCKWISE, SpindleTurn.COUNTERCLOCKWISE,
-				SpindleTurn.COUNTERCLOCKWISE);
+		assertThat(run.all(Step.Synchronised.class)).extracting(move -> move.modal().spindle())
+				.containsExactly(SpindleTurn.CLOCKWISE, SpindleTurn.COUNTERCLOCKWISE, SpindleTurn.COUNTERCLOCKWISE);
 		assertThat(run.state().spindle()).isEqualTo(SpindleTurn.STOPPED);
 	}
 
@@ -186,7 +187,8 @@ class CodesTest {
 
 	@Test
 	void functionsWorkInDegrees() {
-		assertThat(Followed.milling("#1=ATAN[1]/[-1]", "#2=SQRT[ABS[-16]]", "#3=ROUND[2.5]*10+FIX[2.9]+FUP[0.1]", "G0 X#1 Y#2 Z#3").ends()).containsExactly("135,4,33");
+		assertThat(Followed.milling("#1=ATAN[1]/[-1]", "#2=SQRT[ABS[-16]]", "#3=ROUND[2.5]*10+FIX[2.9]+FUP[0.1]", "G0 X#1 Y#2 Z#3").ends())
+				.containsExactly("135,4,33");
 		assertThat(Followed.milling("G0 X[BIN[37]] Y[BCD[25]] Z[7 MOD 4]").ends()).containsExactly("25,37,3");
 	}
 
@@ -223,7 +225,8 @@ class CodesTest {
 
 	@Test
 	void passesOfAThreadAreLedByF() {
-		Followed run = Followed.on(TURNING, "G0 X60. Z5.", "G92 X47.2 Z-30. F1.5", "X46.6", "X46.05 Z-29.", "G76 P010060 Q50 R.02", "G76 X40. Z-20. P900 Q200 F2.");
+		Followed run = Followed.on(TURNING, "G0 X60. Z5.", "G92 X47.2 Z-30. F1.5", "X46.6", "X46.05 Z-29.", "G76 P010060 Q50 R.02",
+				"G76 X40. Z-20. P900 Q200 F2.");
 		assertThat(run.all(Step.Synchronised.class)).extracting(pass -> Followed.text(pass.to()) + " F" + pass.lead().value())
 				.containsExactly("23.6,0,-30 F1.5", "23.3,0,-30 F1.5", "23.025,0,-29 F1.5", "20,0,-20 F2.0");
 		assertThat(run.end().z()).isEqualTo(5);
@@ -240,7 +243,8 @@ class CodesTest {
 		assertThat(Followed.on(TURNING, "G0 G90 X50. Z5.").ends()).containsExactly("25,0,5");
 		assertThat(Followed.on(TURNING, "S300 M3", "G92 S2000", "G0 X1.").state().speed().value()).isEqualTo(300);
 		assertThat(Followed.on(TURNING, "G94 F100", "G0 X1.").state().feedMode()).isEqualTo(FeedMode.PER_MINUTE);
-		assertThat(Followed.on(TURNING, "G0 X60. Z5.", "G94 X20. Z-2. F.2", "G0 X1.").state().feedMode()).isEqualTo(FeedMode.PER_REVOLUTION);
+		assertThat(Followed.on(TURNING, "G0 X60. Z5.", "G94 X20. Z-2. F.2", "G0 X1.").state().feedMode())
+				.isEqualTo(FeedMode.PER_REVOLUTION);
 	}
 
 	@Test

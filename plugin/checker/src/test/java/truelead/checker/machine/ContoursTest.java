@@ -43,7 +43,8 @@ class ContoursTest {
 	void flatArcsArePartOfAContour() {
 		List<String> lines = new ArrayList<>(spiral(40));
 		for (int pass = 0; pass < 20; pass++) {
-			lines.addAll(List.of("G1 X0 Y" + pass + ".", "X50.", "G2 Y" + pass + ".5 I0 J0.25", "G1 X2.", "G3 X1. Y" + (pass + 1) + ".5 R1.", "X0 Y" + (pass + 2) + ".5 I0. J1."));
+			lines.addAll(List.of("G1 X0 Y" + pass + ".", "X50.", "G2 Y" + pass + ".5 I0 J0.25", "G1 X2.", "G3 X1. Y" + (pass + 1)
+					+ ".5 R1.", "X0 Y" + (pass + 2) + ".5 I0. J1."));
 		}
 		lines.add("G1 X7. Y3.");
 		lines.addAll(spiral(40).subList(2, 42));
@@ -54,8 +55,8 @@ class ContoursTest {
 
 	@Test
 	void whatMayMakeAHoleOrDoesNotCloseIsFollowedByItself() {
-		for (String arc : List.of("G3 X20. Y20. I5. J0", "G3 I5. J0", "G3 X25. Y25. Z-2. I5. J0", "G3 X25. Y25. R-5.", "G3 X40. Y20. R5.", "G3 X25. Y25.01 I5. J0", "G2 X20. Y20.5 I-5. J0",
-				"G2 X30. I5. J0 P2")) {
+		for (String arc : List.of("G3 X20. Y20. I5. J0", "G3 I5. J0", "G3 X25. Y25. Z-2. I5. J0", "G3 X25. Y25. R-5.", "G3 X40. Y20. R5.",
+				"G3 X25. Y25.01 I5. J0", "G2 X20. Y20.5 I-5. J0", "G2 X30. I5. J0 P2")) {
 			List<String> lines = new ArrayList<>(spiral(40));
 			lines.addAll(List.of("G1 X20. Y20.", arc));
 			lines.addAll(List.of("G1 X7. Y3."));
@@ -89,7 +90,8 @@ class ContoursTest {
 	void pocketsOneBesideTheOtherAreOneContour() {
 		List<String> lines = new ArrayList<>(spiral(40));
 		for (int pocket = 0; pocket < 9; pocket++) {
-			lines.addAll(List.of("G0 Z5.", "X" + pocket + "0. Y50.", "Z1.", "G1 Z0 F200.", "Z-3. F90.", "G3 Y55. I0 J2.5 F300.", "G1 Y50.", "Z-2.5"));
+			lines.addAll(List.of("G0 Z5.", "X" + pocket + "0. Y50.", "Z1.", "G1 Z0 F200.", "Z-3. F90.", "G3 Y55. I0 J2.5 F300.",
+					"G1 Y50.", "Z-2.5"));
 		}
 		lines.add("G0 Z5.");
 		lines.addAll(spiral(40).subList(2, 42));
@@ -156,7 +158,8 @@ class ContoursTest {
 		Step.Row row = run.all(Step.Row.class).get(0);
 		int first = row.stroke(0).block().line();
 
-		assertThat(IntStream.range(0, row.count()).map(i -> row.stroke(i).block().line()).toArray()).isEqualTo(IntStream.range(first, first + row.count()).toArray());
+		assertThat(IntStream.range(0, row.count()).map(i -> row.stroke(i).block().line()).toArray())
+				.isEqualTo(IntStream.range(first, first + row.count()).toArray());
 		assertThat(row.block().line()).as("the last line").isEqualTo(first + row.count() - 1).isEqualTo(lines.size() - 1);
 		assertThat(row.x(row.count() - 1)).isEqualTo(300);
 		assertThat(row.head(3).block().line()).isEqualTo(first + 2);
@@ -175,7 +178,10 @@ class ContoursTest {
 		assertThat(run.moves()).last().extracting(move -> Followed.text(move.from())).isEqualTo("29,28.125,20");
 	}
 
-	/** Whatever the program: with its contours taken together, and plain motions made straight from the text, it makes the same other steps, ends and numbers of moves. */
+	/**
+	 * Whatever the program: with its contours taken together, and plain motions made straight from the text, it makes the same other steps,
+	 * ends and numbers of moves.
+	 */
 	@Property(tries = 150)
 	void contoursStandForTheirMoves(@ForAll Random random) {
 		assertStandForTheirMoves(random(random, 400).toArray(String[]::new));
@@ -242,13 +248,17 @@ class ContoursTest {
 		List<Step.Move> moves = steps.stream().map(step -> step instanceof Step.Arc arc ? chord(arc) : (Step.Move) step).toList();
 		List<Step.Move> cuts = moves.stream().filter(move -> !move.rapid()).toList();
 		Step.Move last = moves.get(moves.size() - 1);
-		DoubleSummaryStatistics feeds = cuts.stream().map(move -> move.modal().feed()).filter(Setting::known).mapToDouble(Setting::value).summaryStatistics();
-		DoubleSummaryStatistics said = contour.cutting().stream().map(Modal::feed).filter(Setting::known).mapToDouble(Setting::value).summaryStatistics();
-		return !plunges(moves) && aside(moves.get(0)) && aside(last) && contour.rapid() == last.rapid() && contour.block().line() == last.block().line()
-				&& Followed.text(moves.get(0).from()).equals(Followed.text(contour.from())) && Followed.text(last.to()).equals(Followed.text(contour.to()))
-				&& contour.levels() == cuts.stream().anyMatch(move -> Double.compare(move.from().z(), move.to().z()) != 0) && written(contour.modal().feed()).equals(written(last.modal().feed()))
-				&& contour.cutting().isEmpty() == cuts.isEmpty() && (cuts.isEmpty() || contour.first().line() == cuts.get(0).block().line())
-				&& feeds.getMin() == said.getMin() && feeds.getMax() == said.getMax();
+		DoubleSummaryStatistics feeds = cuts.stream().map(move -> move.modal().feed()).filter(Setting::known).mapToDouble(Setting::value)
+				.summaryStatistics();
+		DoubleSummaryStatistics said = contour.cutting().stream().map(Modal::feed).filter(Setting::known).mapToDouble(Setting::value)
+				.summaryStatistics();
+		return !plunges(moves) && aside(moves.get(0)) && aside(last) && contour.rapid() == last.rapid()
+				&& contour.block().line() == last.block().line() && Followed.text(moves.get(0).from()).equals(Followed.text(contour.from()))
+				&& Followed.text(last.to()).equals(Followed.text(contour.to()))
+				&& contour.levels() == cuts.stream().anyMatch(move -> Double.compare(move.from().z(), move.to().z()) != 0)
+				&& written(contour.modal().feed()).equals(written(last.modal().feed())) && contour.cutting().isEmpty() == cuts.isEmpty()
+				&& (cuts.isEmpty() || contour.first().line() == cuts.get(0).block().line()) && feeds.getMin() == said.getMin()
+				&& feeds.getMax() == said.getMax();
 	}
 
 	/** Whether a feed down, or one up that a rapid has led below, is followed by a move the other way before one aside. */
@@ -270,7 +280,8 @@ class ContoursTest {
 	}
 
 	private static boolean harmless(Step.Arc arc) {
-		return arc.rise() == 0 && Math.abs(arc.sweep()) < 0.95 * 2 * Math.PI && Math.abs(arc.startRadius() - arc.endRadius()) <= 0.005 && aside(chord(arc));
+		return arc.rise() == 0 && Math.abs(arc.sweep()) < 0.95 * 2 * Math.PI && Math.abs(arc.startRadius() - arc.endRadius()) <= 0.005
+				&& aside(chord(arc));
 	}
 
 	private static Step.Move chord(Step.Arc arc) {
@@ -286,17 +297,21 @@ class ContoursTest {
 	}
 
 	private static String signature(Step step) {
-		String what = step instanceof Step.Move move ? move.rapid() + " " + Followed.text(move.from()) + " " + Followed.text(move.to()) + " " + move.resolution()
-				: step instanceof Step.Arc arc ? Followed.text(arc.from()) + " " + Followed.text(arc.to()) + " " + arc.centre() + arc.sweep() + " " + arc.startRadius() + " "
-						+ arc.endRadius() + " " + arc.rise() + arc.byRadius() + arc.resolution()
-				: step instanceof Step.Stroke stroke ? Followed.text(stroke.place()) + " " + Followed.number(stroke.bottom()) : "";
-		return step.getClass().getSimpleName() + " " + step.block().line() + " " + what + " " + Followed.number(step.modal().feed().value());
+		String what = step instanceof Step.Move move ? move.rapid() + " " + Followed.text(move.from()) + " " + Followed.text(move.to())
+				+ " " + move.resolution() : step instanceof Step.Arc arc ? Followed.text(arc.from()) + " " + Followed.text(arc.to()) + " "
+				+ arc.centre() + arc.sweep() + " " + arc.startRadius() + " " + arc.endRadius() + " " + arc.rise() + arc.byRadius()
+				+ arc.resolution() : step instanceof Step.Stroke stroke ? Followed.text(stroke.place()) + " "
+				+ Followed.number(stroke.bottom()) : "";
+		return step.getClass().getSimpleName() + " " + step.block().line() + " " + what + " "
+				+ Followed.number(step.modal().feed().value());
 	}
 
 	/** Long runs of plain moves, with something else in between now and then, and now and then another mode for a while. */
 	private static List<String> random(Random random, int blocks) {
-		String[] others = {"G2 X1. Y1. R5.", "G2", "G3", "G2 X1. Y1. Z-1. R9.", "G3 I2.", "I1. J1.", "F200.", "F150.", "G1 F400. X2.", "M8", "G0 Z5.", "G1 Z-2.", "Z-3. F90.", "(NOTE)", "", "#1=5", "X#1", "G0", "G1", "G28 Z0", "/X7."};
-		String[][] modes = {{"G91", "G90"}, {"G81 X3. Y3. Z-2. R1.", "G80"}, {"G16", "G15"}, {"G18", "G17"}, {"G20", "G21"}, {"G52 X5.", "G52 X0"}, {"G55", "G54"}, {"G90.1", "G91.1"}};
+		String[] others = {"G2 X1. Y1. R5.", "G2", "G3", "G2 X1. Y1. Z-1. R9.", "G3 I2.", "I1. J1.", "F200.", "F150.", "G1 F400. X2.", "M8",
+				"G0 Z5.", "G1 Z-2.", "Z-3. F90.", "(NOTE)", "", "#1=5", "X#1", "G0", "G1", "G28 Z0", "/X7."};
+		String[][] modes = {{"G91", "G90"}, {"G81 X3. Y3. Z-2. R1.", "G80"}, {"G16", "G15"}, {"G18", "G17"}, {"G20", "G21"},
+				{"G52 X5.", "G52 X0"}, {"G55", "G54"}, {"G90.1", "G91.1"}};
 		List<String> lines = new ArrayList<>(List.of("G0 X0 Y0 Z0", "F100"));
 		String[] mode = null;
 		for (int i = 0; i < blocks; i++) {
@@ -322,7 +337,8 @@ class ContoursTest {
 	private static String arc(Random random) {
 		String code = random.nextInt(4) == 0 ? "" : random.nextBoolean() ? "G2 " : "G3 ";
 		String end = (random.nextInt(5) == 0 ? "" : "X" + number(random)) + (random.nextInt(5) == 0 ? "" : "Y" + number(random));
-		return code + end + (random.nextInt(3) == 0 ? "R" + number(random) : "I" + (random.nextBoolean() ? "-" : "") + number(random) + "J" + number(random));
+		return code + end + (random.nextInt(3) == 0 ? "R" + number(random) : "I" + (random.nextBoolean() ? "-" : "") + number(random) + "J"
+				+ number(random));
 	}
 
 	/** A straight block; now and then an arc, most of them between two known places on a half circle. */
@@ -332,7 +348,8 @@ class ContoursTest {
 		} else if (random.nextInt(8) == 0) {
 			int radius = 1 + random.nextInt(3);
 			int x = random.nextInt(5);
-			return "G1 X" + x + ".Y1.\nG" + (2 + random.nextInt(2)) + "X" + (x + 2 * radius) + "." + (random.nextBoolean() ? "I" : "R") + radius + ".\nG1 X9." + random.nextInt(9);
+			return "G1 X" + x + ".Y1.\nG" + (2 + random.nextInt(2)) + "X" + (x + 2 * radius) + "." + (random.nextBoolean() ? "I" : "R")
+					+ radius + ".\nG1 X9." + random.nextInt(9);
 		}
 		StringBuilder line = new StringBuilder(random.nextInt(15) == 0 ? "G" + random.nextInt(2) + " " : "");
 		String[] axes = {"X", "Y", "XY", "XZ", "XYZ", "Z", "ZF", "XF"};

@@ -9,14 +9,16 @@ class DetourTest {
 
 	@Test
 	void aTapThatIsNotWornOutGoesOnBehindTheAlarm() {
-		Followed run = Followed.milling("#501=#501+1", "IF [#501 LT 200] GOTO 90", "G91 G28 Z0", "#501=0", "#3000=1 (CHANGE TAP)", "N90 G90 G0 X1.", "M30");
+		Followed run = Followed.milling("#501=#501+1", "IF [#501 LT 200] GOTO 90", "G91 G28 Z0", "#501=0", "#3000=1 (CHANGE TAP)",
+				"N90 G90 G0 X1.", "M30");
 		assertThat(run.lost()).isEmpty();
 		assertThat(run.ends()).contains("1,?,?");
 	}
 
 	@Test
 	void aJumpToTheEndOrToAnAlarmIsNotMade() {
-		Followed run = Followed.milling("IF [#100 EQ 1] GOTO 999", "IF [#5063 GT 0.5] GOTO 800", "G0 X1.", "N999 M5", "M30", "N800 G91 G28 Z0", "#3000=2 (NO PART)");
+		Followed run = Followed.milling("IF [#100 EQ 1] GOTO 999", "IF [#5063 GT 0.5] GOTO 800", "G0 X1.", "N999 M5", "M30",
+				"N800 G91 G28 Z0", "#3000=2 (NO PART)");
 		assertThat(run.lost()).isEmpty();
 		assertThat(run.ends()).contains("1,?,?");
 	}

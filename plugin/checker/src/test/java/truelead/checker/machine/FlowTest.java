@@ -46,16 +46,19 @@ class FlowTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"M98 P\"SIDE\"", "M98 <SIDE>", "M98 P<side>", "M98 \"SIDE\"", "G65 <SIDE> A5.", "G65 \"SIDE\" A5.", "G65 P\"SIDE\" A5."})
+	@ValueSource(strings = {"M98 P\"SIDE\"", "M98 <SIDE>", "M98 P<side>", "M98 \"SIDE\"", "G65 <SIDE> A5.", "G65 \"SIDE\" A5.",
+			"G65 P\"SIDE\" A5."})
 	void aProgramIsCalledByItsNameInTheFileOrBesideIt(String call) {
 		Followed inside = Followed.milling("O<MAIN>", "G0 X0", call, "M30", "O<SIDE>", "G0 X7.", "M99");
 		assertThat(inside.ends()).containsExactly("0,?,?", "7,?,?");
 		assertThat(inside.lost()).isEmpty();
-		assertThat(Followed.with(Map.of("SIDE", "G0 X7.\nM99", "side", "G0 X7.\nM99"), MachineProfile.generic(), "G0 X0", call, "M30").ends()).containsExactly("0,?,?", "7,?,?");
+		assertThat(Followed.with(Map.of("SIDE", "G0 X7.\nM99", "side", "G0 X7.\nM99"), MachineProfile.generic(), "G0 X0", call, "M30")
+				.ends()).containsExactly("0,?,?", "7,?,?");
 	}
 
 	@ParameterizedTest
-	@CsvSource(delimiter = '|', value = {"G65 \"SIDE.NC\" A5. | program SIDE.NC is neither", "M98 <SIDE> | program SIDE is neither", "G65 A5. | G65 says no program with P", "M98 | M98 says no program with P"})
+	@CsvSource(delimiter = '|', value = {"G65 \"SIDE.NC\" A5. | program SIDE.NC is neither", "M98 <SIDE> | program SIDE is neither",
+			"G65 A5. | G65 says no program with P", "M98 | M98 says no program with P"})
 	void aProgramThatIsNotHereIsNamedAsTheCallNamesIt(String call, String why) {
 		assertThat(Followed.milling("G0 X0", call, "M30").lost()).singleElement().asString().startsWith(why);
 	}
@@ -88,14 +91,15 @@ class FlowTest {
 
 	@Test
 	void aModalMacroRunsBehindEveryMotion() {
-		Followed run = Followed.milling("O1", "G0 X0 Y0 Z10.", "G66 P9020 Z-5.", "X10.", "X20.", "G67", "X30.", "M30", "O9020", "G1 Z#26", "G0 Z10.", "M99");
+		Followed run = Followed.milling("O1", "G0 X0 Y0 Z10.", "G66 P9020 Z-5.", "X10.", "X20.", "G67", "X30.", "M30", "O9020", "G1 Z#26",
+				"G0 Z10.", "M99");
 		assertThat(run.ends()).containsExactly("0,0,10", "10,0,10", "10,0,-5", "10,0,10", "20,0,10", "20,0,-5", "20,0,10", "30,0,10");
 	}
 
 	@Test
 	void aLoopRoundACircleDrillsEveryHole() {
-		Followed run = Followed.milling("#1=0", "G0 X0 Y0 Z10.", "G81 Z-5. R2. F100 L0", "WHILE [#1 LT 4] DO1", "X[20*COS[#1*90]] Y[20*SIN[#1*90]]",
-				"#1=#1+1", "END1", "G80", "M30");
+		Followed run = Followed.milling("#1=0", "G0 X0 Y0 Z10.", "G81 Z-5. R2. F100 L0", "WHILE [#1 LT 4] DO1",
+				"X[20*COS[#1*90]] Y[20*SIN[#1*90]]", "#1=#1+1", "END1", "G80", "M30");
 		assertThat(run.places()).containsExactly("20,0", "0,20", "-20,0", "0,-20");
 	}
 
@@ -112,27 +116,30 @@ class FlowTest {
 
 	@Test
 	void nestedLoopsRunRowByRow() {
-		Followed run = Followed.milling("#2=0", "WHILE [#2 LT 2] DO1", "#1=0", "WHILE [#1 LT 2] DO2", "G0 X#1 Y#2", "#1=#1+1", "END2", "#2=#2+1", "END1");
+		Followed run = Followed.milling("#2=0", "WHILE [#2 LT 2] DO1", "#1=0", "WHILE [#1 LT 2] DO2", "G0 X#1 Y#2", "#1=#1+1", "END2",
+				"#2=#2+1", "END1");
 		assertThat(run.ends()).containsExactly("0,0,?", "1,0,?", "0,1,?", "1,1,?");
 	}
 
 	@Test
 	void oWordsCallBranchAndLoop() {
-		Followed run = Followed.on(RS274, "o<hole> sub", "G0 X#1 Y#2", "o<hole> endsub", "#10=0", "o100 while [#10 LT 3]", "o101 if [#10 EQ 1]",
-				"o<hole> call [#10] [9]", "o101 else", "o<hole> call [#10] [0]", "o101 endif", "#10=[#10+1]", "o100 endwhile", "M2");
+		Followed run = Followed.on(RS274, "o<hole> sub", "G0 X#1 Y#2", "o<hole> endsub", "#10=0", "o100 while [#10 LT 3]",
+				"o101 if [#10 EQ 1]", "o<hole> call [#10] [9]", "o101 else", "o<hole> call [#10] [0]", "o101 endif", "#10=[#10+1]",
+				"o100 endwhile", "M2");
 		assertThat(run.ends()).containsExactly("0,0,?", "1,9,?", "2,0,?");
 	}
 
 	@Test
 	void oRepeatAndDoWhile() {
-		Followed run = Followed.on(RS274, "G0 X0", "G91", "o1 repeat [3]", "X1", "o1 endrepeat", "#1=0", "o2 do", "X10", "#1=[#1+1]", "o2 while [#1 LT 2]", "M2");
+		Followed run = Followed.on(RS274, "G0 X0", "G91", "o1 repeat [3]", "X1", "o1 endrepeat", "#1=0", "o2 do", "X10", "#1=[#1+1]",
+				"o2 while [#1 LT 2]", "M2");
 		assertThat(run.ends()).containsExactly("0,?,?", "1,?,?", "2,?,?", "3,?,?", "13,?,?", "23,?,?");
 	}
 
 	@Test
 	void breakAndContinue() {
-		Followed run = Followed.on(RS274, "#1=0", "o1 while [#1 LT 9]", "#1=[#1+1]", "o2 if [#1 EQ 2]", "o1 continue", "o2 endif", "o3 if [#1 EQ 4]", "o1 break",
-				"o3 endif", "G0 X#1", "o1 endwhile", "M2");
+		Followed run = Followed.on(RS274, "#1=0", "o1 while [#1 LT 9]", "#1=[#1+1]", "o2 if [#1 EQ 2]", "o1 continue", "o2 endif",
+				"o3 if [#1 EQ 4]", "o1 break", "o3 endif", "G0 X#1", "o1 endwhile", "M2");
 		assertThat(run.ends()).containsExactly("1,?,?", "3,?,?");
 	}
 
@@ -158,7 +165,8 @@ class FlowTest {
 	@Test
 	void aProgramThatCallsItselfIsBounded() {
 		Followed run = Followed.milling("O1", "M98 P2", "M30", "O2", "M98 P2", "M99");
-		assertThat(run.lost()).hasSize(1).first().asString().isEqualTo("the program calls itself without end: a control stops here with an alarm");
+		assertThat(run.lost()).hasSize(1).first().asString()
+				.isEqualTo("the program calls itself without end: a control stops here with an alarm");
 	}
 
 	@Test
@@ -241,23 +249,26 @@ class FlowTest {
 	@Test
 	void framesOfRicherLanguagesAreFramesOfTheirOwn() {
 		Followed run = Followed.milling("G0 X1. Y1. Z1.", "ROT RPL=30", "G0 X1. Y1.", "ROT", "G0 X2. Y2.", "ROT RPL=30", "G0 X1.");
-		assertThat(run.moves()).extracting(move -> move.modal().frame()).satisfies(frames -> assertThat(frames.get(1)).isNotZero().isEqualTo(frames.get(3)));
+		assertThat(run.moves()).extracting(move -> move.modal().frame()).satisfies(frames -> assertThat(frames.get(1)).isNotZero()
+				.isEqualTo(frames.get(3)));
 		assertThat(run.moves().get(2).modal().frame()).isZero();
 	}
 
 	/** TRANS shifts the zero as G52 does, ATRANS further; what is turned besides is a frame of its own. */
 	@Test
 	void aShiftByNameLeadsToThePlacesThatItMoves() {
-		Followed run = Followed.milling("G0 X1. Y1. Z1.", "TRANS X100 Y=20*2", "G0 X1. Y1.", "ATRANS X5", "G0 X1.", "TRANS", "G0 X2. Y2.", "TRANS X100", "AROT RPL=30", "G0 X1.");
+		Followed run = Followed.milling("G0 X1. Y1. Z1.", "TRANS X100 Y=20*2", "G0 X1. Y1.", "ATRANS X5", "G0 X1.", "TRANS", "G0 X2. Y2.",
+				"TRANS X100", "AROT RPL=30", "G0 X1.");
 		assertThat(run.ends().subList(0, 4)).containsExactly("1,1,1", "101,41,1", "106,41,1", "2,2,1");
-		assertThat(run.moves()).extracting(move -> move.modal().frame()).satisfies(frames -> assertThat(frames.subList(0, 4)).allMatch(frame -> frame == 0))
-				.satisfies(frames -> assertThat(frames.get(4)).isNotZero());
+		assertThat(run.moves()).extracting(move -> move.modal().frame()).satisfies(frames -> assertThat(frames.subList(0, 4))
+				.allMatch(frame -> frame == 0)).satisfies(frames -> assertThat(frames.get(4)).isNotZero());
 	}
 
 	@Test
 	void aThreadInsideABranchThatIsNotFollowedIsSaid() {
 		Followed run = Followed.milling("G0 X0 Y0 Z5.", "IF _SIZE == 5", "G84 X0 Y0 Z-10. R2. F100", "G80", "ENDIF", "M30");
-		assertThat(run.lost()).containsExactly("whether this thread is made, and how often, depends on IF in line 2, which is not followed");
+		assertThat(run.lost()).containsExactly("whether this thread is made, and how often, depends on IF in line 2, which is "
+				+ "not followed");
 	}
 
 	@Test
@@ -293,7 +304,8 @@ class FlowTest {
 
 	@Test
 	void anMBehindAMacroCallIsAnArgument() {
-		Followed run = Followed.milling("O1", "M3 S500", "G65 P2 X5. M2.", "G0 X9.", "M30", "O2", "G81 X#24 Y#13 Z-4. R2. F100", "G80", "M99");
+		Followed run = Followed.milling("O1", "M3 S500", "G65 P2 X5. M2.", "G0 X9.", "M30", "O2", "G81 X#24 Y#13 Z-4. R2. F100",
+				"G80", "M99");
 		assertThat(run.strokes()).singleElement().satisfies(stroke -> assertThat(stroke.place().y()).isEqualTo(2));
 		assertThat(run.end().x()).isEqualTo(9);
 	}
@@ -321,7 +333,8 @@ class FlowTest {
 	@Test
 	void offsetVariablesMakeAFrameThatComesBack() {
 		Followed run = Followed.milling("G54 G0 X0", "#5221=5.", "G0 X1.", "#5221=9.", "G0 X1.", "#5221=5.", "G0 X1.");
-		assertThat(run.moves()).extracting(move -> move.modal().frame()).satisfies(frames -> assertThat(frames.get(1)).isEqualTo(frames.get(3)).isNotEqualTo(frames.get(2)));
+		assertThat(run.moves()).extracting(move -> move.modal().frame()).satisfies(frames -> assertThat(frames.get(1))
+				.isEqualTo(frames.get(3)).isNotEqualTo(frames.get(2)));
 	}
 
 	@Test
@@ -332,6 +345,7 @@ class FlowTest {
 
 	@Test
 	void whichProgramIsCalledMayNotBeKnown() {
-		assertThat(Followed.milling("M98 P#100").lost()).containsExactly("which program is called is not known: #100 is not set in the program");
+		assertThat(Followed.milling("M98 P#100").lost())
+				.containsExactly("which program is called is not known: #100 is not set in the program");
 	}
 }

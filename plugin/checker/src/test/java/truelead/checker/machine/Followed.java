@@ -25,7 +25,8 @@ record Followed(List<Step> steps) {
 	/** Follows a program that has other programs beside it. */
 	static Followed with(Map<String, String> folder, MachineProfile profile, String... lines) {
 		List<Step> steps = new ArrayList<>();
-		ProgramFolder files = name -> Optional.ofNullable(folder.get(name)).map(text -> new ProgramFile(name + ".nc", ProgramText.of(text)));
+		ProgramFolder files = name -> Optional.ofNullable(folder.get(name))
+				.map(text -> new ProgramFile(name + ".nc", ProgramText.of(text)));
 		Interpreter.run(new ProgramFile("main.nc", ProgramText.of(String.join("\n", lines))), files, profile, steps::add);
 		return new Followed(steps);
 	}
@@ -64,7 +65,8 @@ record Followed(List<Step> steps) {
 	}
 
 	private static boolean minor(Step.NotFollowed lost) {
-		return lost.weight() == Step.NotFollowed.Weight.MINOR || lost.weight() == Step.NotFollowed.Weight.MAY_CALL || lost.weight() == Step.NotFollowed.Weight.UNKNOWN_CODE;
+		return lost.weight() == Step.NotFollowed.Weight.MINOR || lost.weight() == Step.NotFollowed.Weight.MAY_CALL
+				|| lost.weight() == Step.NotFollowed.Weight.UNKNOWN_CODE;
 	}
 
 	/** Why anything could not be followed, remarks left out. */

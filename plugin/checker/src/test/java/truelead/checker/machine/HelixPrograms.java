@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 
-/** Programs of one thread mill over rows of holes as many hands write them, for tests of what comes again and again; here and there something is in the way. */
+/**
+ * Programs of one thread mill over rows of holes as many hands write them, for tests of what comes again and again; here and there
+ * something is in the way.
+ */
 public final class HelixPrograms {
 
 	private final Random random;
@@ -55,7 +58,8 @@ public final class HelixPrograms {
 		add("G43 H2 Z25.");
 		for (int i = 0; i < threads; i++) {
 			if (random.nextInt(40) > 0) {
-				add((i == 0 ? "G81 Z-25. R2. F200. " : "") + "X" + number(i % row * across) + " Y" + number(i / row * along + (random.nextInt(60) == 0 ? 0.4 : 0)));
+				add((i == 0 ? "G81 Z-25. R2. F200. " : "") + "X" + number(i % row * across) + " Y"
+						+ number(i / row * along + (random.nextInt(60) == 0 ? 0.4 : 0)));
 			}
 		}
 		add("G80");
@@ -91,27 +95,28 @@ public final class HelixPrograms {
 			add("G91");
 		}
 		add("G1 " + on + "X" + number(from + lead));
-		add(turn + " X" + number((incremental ? 0 : x + lead) + radius - lead) + " Y" + number(incremental ? 0 : y) + " Z" + number(incremental ? 0.375 : -12)
-				+ " I" + number(arc) + " J0. F150.");
+		add(turn + " X" + number((incremental ? 0 : x + lead) + radius - lead) + " Y" + number(incremental ? 0 : y) + " Z"
+				+ number(incremental ? 0.375 : -12) + " I" + number(arc) + " J0. F150.");
 		double wrong = random.nextInt(50) == 0 ? 0.2 : 0;
 		for (int i = 1; i <= 4; i++) {
 			if (halves) {
 				half(turn, x, y, -radius, -12 + pitch * (i - 0.5), incremental ? pitch / 2 : 0);
 			}
 			double level = incremental ? halves ? pitch / 2 : pitch : -12 + pitch * i;
-			add(turn + " X" + number(incremental ? halves ? 2 * radius : 0 : x + radius) + " Y" + number(incremental ? 0 : y) + " Z" + number(level + wrong)
-					+ (halves && byRadius ? " R" + number(radius) : " I" + number(halves ? radius : -radius) + " J0."));
+			add(turn + " X" + number(incremental ? halves ? 2 * radius : 0 : x + radius) + " Y" + number(incremental ? 0 : y) + " Z"
+					+ number(level + wrong) + (halves && byRadius ? " R" + number(radius)
+							: " I" + number(halves ? radius : -radius) + " J0."));
 		}
-		add(turn + " X" + number(incremental ? lead - radius : x + lead) + " Y" + number(incremental ? 0 : y) + " Z" + number(incremental ? 0.375 : -5.625)
-				+ " I" + number(-arc) + " J0.");
+		add(turn + " X" + number(incremental ? lead - radius : x + lead) + " Y" + number(incremental ? 0 : y) + " Z"
+				+ number(incremental ? 0.375 : -5.625) + " I" + number(-arc) + " J0.");
 		add((compensated ? "G40 " : "") + "G1 X" + number(incremental ? -lead : x));
 		add((incremental ? "G90 " : "") + "G0 Z25.");
 		rapid = true;
 	}
 
 	private void half(String turn, double x, double y, double radius, double level, double step) {
-		add(turn + " X" + number(incremental ? 2 * radius : x + radius) + " Y" + number(incremental ? 0 : y) + " Z" + number(incremental ? step : level)
-				+ (byRadius ? " R" + number(-radius) : " I" + number(radius) + " J0."));
+		add(turn + " X" + number(incremental ? 2 * radius : x + radius) + " Y" + number(incremental ? 0 : y) + " Z"
+				+ number(incremental ? step : level) + (byRadius ? " R" + number(-radius) : " I" + number(radius) + " J0."));
 	}
 
 	private void add(String line) {

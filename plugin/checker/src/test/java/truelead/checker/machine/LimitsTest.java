@@ -44,8 +44,15 @@ class LimitsTest {
 	@Test
 	void aCancelledRunEndsWithoutAWord() {
 		List<Step> steps = new ArrayList<>();
-		String text = "#1=0\nG91\nN5 G0 X1.\n#1=#1+1\nIF [SIN[#1] LT 5] GOTO 5\n";
-		Interpreter.run(new ProgramFile("a.nc", ProgramText.of(text)), ProgramFolder.EMPTY, MachineProfile.generic(), new Budget(1_000_000, () -> true), steps::add);
+		String text = """
+				#1=0
+				G91
+				N5 G0 X1.
+				#1=#1+1
+				IF [SIN[#1] LT 5] GOTO 5
+				""";
+		Interpreter.run(new ProgramFile("a.nc", ProgramText.of(text)), ProgramFolder.EMPTY, MachineProfile.generic(),
+				new Budget(1_000_000, () -> true), steps::add);
 		assertThat(steps).noneMatch(Step.NotFollowed.class::isInstance);
 		assertThat(steps).hasSizeLessThan(10_000);
 	}
@@ -59,11 +66,16 @@ class LimitsTest {
 	@Test
 	void loopsOfRicherLanguagesThatNeverEndAreBounded() {
 		MachineProfile small = MachineProfile.generic().with("budget", "2000");
-		assertThat(Followed.on(small, "AGAIN:", "IF R9 > 1", "G91 G0 X1", "GOTOB INSIDE", "INSIDE: GOTOB AGAIN", "ENDIF").lost()).isNotEmpty();
-		assertThat(Followed.on(small, "IF R9 > 1", "INSIDE: G91 G0 X1", "GOTOB INSIDE", "ENDIF").lost()).hasSize(1).first().asString().startsWith("more than 2000 blocks");
-		assertThat(Followed.on(small, "FIRST: G91 G0 X1", "REPEAT FIRST LAST", "LAST: G0 Y1").lost()).hasSize(1).first().asString().startsWith("the program calls itself without end");
-		assertThat(Followed.on(small, "G91", "ROW: G0 X1", "REPEAT ROW P=999999999").lost()).hasSize(1).first().asString().startsWith("more than 2000 blocks");
-		assertThat(Followed.on(small, "R1=0", "WHILE R1 < 5", "G0 X1", "ENDWHILE").lost()).hasSize(1).first().asString().startsWith("the loop from line 2 to 4 has no end");
+		assertThat(Followed.on(small, "AGAIN:", "IF R9 > 1", "G91 G0 X1", "GOTOB INSIDE", "INSIDE: GOTOB AGAIN", "ENDIF").lost())
+				.isNotEmpty();
+		assertThat(Followed.on(small, "IF R9 > 1", "INSIDE: G91 G0 X1", "GOTOB INSIDE", "ENDIF").lost()).hasSize(1).first().asString()
+				.startsWith("more than 2000 blocks");
+		assertThat(Followed.on(small, "FIRST: G91 G0 X1", "REPEAT FIRST LAST", "LAST: G0 Y1").lost()).hasSize(1).first().asString()
+				.startsWith("the program calls itself without end");
+		assertThat(Followed.on(small, "G91", "ROW: G0 X1", "REPEAT ROW P=999999999").lost()).hasSize(1).first().asString()
+				.startsWith("more than 2000 blocks");
+		assertThat(Followed.on(small, "R1=0", "WHILE R1 < 5", "G0 X1", "ENDWHILE").lost()).hasSize(1).first().asString()
+				.startsWith("the loop from line 2 to 4 has no end");
 	}
 
 	@Test
@@ -74,7 +86,8 @@ class LimitsTest {
 
 	@Test
 	void repeatsOfACycleCountAgainstTheBudget() {
-		Followed run = Followed.on(MachineProfile.generic().with("budget", "1000"), "G91 G0 X0 Y0 Z5.", "G81 X1. Z-1. R-1. K99999", "G0 X5.");
+		Followed run = Followed.on(MachineProfile.generic().with("budget", "1000"), "G91 G0 X0 Y0 Z5.",
+				"G81 X1. Z-1. R-1. K99999", "G0 X5.");
 		assertThat(run.strokes()).hasSizeLessThan(1001);
 		assertThat(run.lost()).hasSize(1).first().asString().startsWith("more than 1000 blocks were executed");
 	}

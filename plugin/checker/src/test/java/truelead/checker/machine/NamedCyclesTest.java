@@ -58,10 +58,11 @@ class NamedCyclesTest {
 	/** Nothing that is left out becomes zero. */
 	@Test
 	void whatIsLeftOutIsNotFollowed() {
-		for (String call : List.of("CYCLE84(,0,4,-15,,,3,,1,0,400)", "CYCLE84(50,,4,-15,,,3,,1,0,400)", "CYCLE84(50,0,,-15,,,3,,1,0,400)", "CYCLE84(50,0,4,,,,3,,1,0,400)",
-				"CYCLE84(50,0,4,-15,,,3,9,,0,400)", "CYCLE84(50,0,4,-15,,,3,,1,0)",
+		for (String call : List.of("CYCLE84(,0,4,-15,,,3,,1,0,400)", "CYCLE84(50,,4,-15,,,3,,1,0,400)", "CYCLE84(50,0,,-15,,,3,,1,0,400)",
+				"CYCLE84(50,0,4,,,,3,,1,0,400)", "CYCLE84(50,0,4,-15,,,3,9,,0,400)", "CYCLE84(50,0,4,-15,,,3,,1,0)",
 				"CYCLE84(50,0,4,-15,,,3,,1,0,400,400,1)", "CYCLE840(50,0,4,-15,,,4,3,0,,1)")) {
-			assertThat(Followed.milling(AT, call).lost()).as(call).containsExactly(call + " makes threads in a way that is not followed: check them by hand");
+			assertThat(Followed.milling(AT, call).lost()).as(call)
+					.containsExactly(call + " makes threads in a way that is not followed: check them by hand");
 		}
 	}
 
@@ -77,7 +78,8 @@ class NamedCyclesTest {
 		Followed row = Followed.milling(AT, "MCALL CYCLE82(50,0,4,-15,,0.5)", "HOLES1(0,60,90,5,20,3)", "MCALL");
 		assertThat(row.strokes()).extracting(stroke -> Followed.text(stroke.place())).containsExactly("0,65,4", "0,85,4", "0,105,4");
 		Followed circle = Followed.milling(AT, "MCALL CYCLE84(50,0,4,-15,,,3,,1,0,400)", "HOLES2(100,50,10,0,,4)", "MCALL");
-		assertThat(circle.strokes()).extracting(stroke -> Followed.text(stroke.place())).containsExactly("110,50,4", "100,60,4", "90,50,4", "100,40,4");
+		assertThat(circle.strokes()).extracting(stroke -> Followed.text(stroke.place()))
+				.containsExactly("110,50,4", "100,60,4", "90,50,4", "100,40,4");
 	}
 
 	@Test
@@ -88,25 +90,31 @@ class NamedCyclesTest {
 
 	@Test
 	void anArgumentWithoutAValueIsNamed() {
-		assertThat(Followed.milling(AT, "CYCLE84(50,0,4,-15,,,3,,R1,0,400)").lost()).containsExactly("CYCLE84(50,0,4,-15,,,3,,R1,0,400) makes threads and cannot be followed: R1 is not set in the program");
+		assertThat(Followed.milling(AT, "CYCLE84(50,0,4,-15,,,3,,R1,0,400)").lost())
+				.containsExactly("CYCLE84(50,0,4,-15,,,3,,R1,0,400) makes threads and cannot be followed: R1 is not set in the program");
 	}
 
 	@Test
 	void aGridGoesToAndFroAlongItsRows() {
 		Followed grid = Followed.milling(AT, "MCALL CYCLE82(50,0,4,-15,,0.5)", "CYCLE801(10,20,0,30,40,2,2)", "MCALL");
-		assertThat(grid.strokes()).extracting(stroke -> Followed.text(stroke.place())).containsExactly("10,20,4", "40,20,4", "40,60,4", "10,60,4");
+		assertThat(grid.strokes()).extracting(stroke -> Followed.text(stroke.place()))
+				.containsExactly("10,20,4", "40,20,4", "40,60,4", "10,60,4");
 		assertThat(Followed.milling(AT, "MCALL CYCLE82(50,0,4,-15,,0.5)", "CYCLE802(111111111,111111111,10,20,30,40)", "MCALL").lost())
-				.containsExactly("the holes of CYCLE802(111111111,111111111,10,20,30,40) are placed in a way that is not followed: check them by hand");
+				.containsExactly("the holes of CYCLE802(111111111,111111111,10,20,30,40) are placed in a way that is not followed: check "
+						+ "them by hand");
 	}
 
 	@Test
 	void aGridOfWhichSomethingIsLeftOutMakesNoneOfItsRows() {
-		for (String grid : List.of("CYCLE801(10,20,0,30,,2,2)", "CYCLE801(10,,0,30,40,2,2)", "CYCLE801(10,,0,30,40,100000,100000)", "CYCLE801(10,20,0,30,40,-2,-2)")) {
+		for (String grid : List.of("CYCLE801(10,20,0,30,,2,2)", "CYCLE801(10,,0,30,40,2,2)", "CYCLE801(10,,0,30,40,100000,100000)",
+				"CYCLE801(10,20,0,30,40,-2,-2)")) {
 			Followed followed = Followed.milling(AT, "MCALL CYCLE82(50,0,4,-15,,0.5)", grid, "MCALL");
 			assertThat(followed.strokes()).as(grid).isEmpty();
-			assertThat(followed.lost()).containsExactly("the holes of " + grid + " are placed in a way that is not followed: check them by hand");
+			assertThat(followed.lost()).containsExactly("the holes of " + grid
+					+ " are placed in a way that is not followed: check them by hand");
 		}
-		assertThat(Followed.milling(AT, "MCALL CYCLE82(50,0,4,-15,,0.5)", "CYCLE801(10,20,0,30,,2,1)", "MCALL").strokes()).as("one row needs no distance to the next").hasSize(2);
+		assertThat(Followed.milling(AT, "MCALL CYCLE82(50,0,4,-15,,0.5)", "CYCLE801(10,20,0,30,,2,1)", "MCALL").strokes())
+				.as("one row needs no distance to the next").hasSize(2);
 	}
 
 	@Test

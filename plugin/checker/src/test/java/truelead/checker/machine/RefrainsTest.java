@@ -17,8 +17,8 @@ import truelead.grammar.ProgramText;
 /** What comes again and again is followed in one step, and makes the steps that it makes block by block. */
 class RefrainsTest {
 
-	private static final List<String> THREAD = List.of("G0 X%d. Y0.", "G1 Z-12.75 F800.", "G41 D4 X%d.5", "G3 X%d.75 Z-12. I1.5 J0. F150.", "G3 Z-10.5 I-4. J0.",
-			"G40 G1 X%d.", "G0 Z25.");
+	private static final List<String> THREAD = List.of("G0 X%d. Y0.", "G1 Z-12.75 F800.", "G41 D4 X%d.5", "G3 X%d.75 Z-12. I1.5 J0. F150.",
+			"G3 Z-10.5 I-4. J0.", "G40 G1 X%d.", "G0 Z25.");
 
 	/** The first thread of the program is followed by itself too: what comes before the first arc of a chunk is not looked at. */
 	@Test

@@ -34,7 +34,8 @@ class RicherFlowTest {
 	/** A frame is told by its values: in a loop the same words turn elsewhere each time, and for the next tool to the same places again. */
 	@Test
 	void aFrameIsToldByItsValues() {
-		Followed run = Followed.milling("R1=0", "FOR R1=0 TO 2", "ROT RPL=R1*50", "G81 X1 Y1 Z-5 R2", "G80", "ENDFOR", "ROT", "FOR R1=0 TO 2", "ROT RPL=R1*50", "G81 X1 Y1 Z-5 R2", "G80", "ENDFOR");
+		Followed run = Followed.milling("R1=0", "FOR R1=0 TO 2", "ROT RPL=R1*50", "G81 X1 Y1 Z-5 R2", "G80", "ENDFOR", "ROT",
+				"FOR R1=0 TO 2", "ROT RPL=R1*50", "G81 X1 Y1 Z-5 R2", "G80", "ENDFOR");
 		List<Integer> frames = run.strokes().stream().map(stroke -> stroke.modal().frame()).toList();
 		assertThat(frames.subList(0, 3)).doesNotHaveDuplicates();
 		assertThat(frames.subList(3, 6)).isEqualTo(frames.subList(0, 3));
@@ -43,8 +44,9 @@ class RicherFlowTest {
 	/** Where the pole is is not followed: a thread there is said to be somewhere, never where the tool was before. */
 	@Test
 	void anAngleAndARadiusLeadAboutThePole() {
-		assertThat(Followed.milling("G0 X1 Y1 Z1", "G0 RP=30 AP=90", "AP=0", "G111 X50 Y40", "AP=180 RP=10", "AP=IC(90)", "G112 X5", "G0 RP=20", "G110 X1 Y0", "G0 AP=0", "G0 X2").ends())
-				.containsExactly("1,1,1", "0,30,1", "30,0,1", "40,40,1", "50,30,1", "55,20,1", "76,20,1", "2,20,1");
+		assertThat(Followed.milling("G0 X1 Y1 Z1", "G0 RP=30 AP=90", "AP=0", "G111 X50 Y40", "AP=180 RP=10", "AP=IC(90)", "G112 X5",
+				"G0 RP=20", "G110 X1 Y0", "G0 AP=0", "G0 X2").ends()).containsExactly("1,1,1", "0,30,1", "30,0,1", "40,40,1", "50,30,1",
+						"55,20,1", "76,20,1", "2,20,1");
 	}
 
 	/** Without a radius said before, the place is not known. */
@@ -88,7 +90,8 @@ class RicherFlowTest {
 
 	@Test
 	void branchesStandInsideBranches() {
-		Followed run = Followed.milling("R1=1 R2=2", "IF R1 == 1", "IF R2 == 1", "G0 X1", "ELSE", "G0 X2", "ENDIF", "ELSE", "G0 X3", "ENDIF", "M30");
+		Followed run = Followed.milling("R1=1 R2=2", "IF R1 == 1", "IF R2 == 1", "G0 X1", "ELSE", "G0 X2", "ENDIF", "ELSE", "G0 X3",
+				"ENDIF", "M30");
 		assertThat(run.ends()).containsExactly("2,?,?");
 	}
 
@@ -99,7 +102,8 @@ class RicherFlowTest {
 
 	@Test
 	void aCountedLoopDrillsARow() {
-		Followed run = Followed.milling("DEF INT I, N=4", "G0 X0 Y0 Z5", "G81 Z-5 R2 F100 L0", "FOR I = 1 TO N-1", "X=I*10", "ENDFOR", "G80", "M30");
+		Followed run = Followed.milling("DEF INT I, N=4", "G0 X0 Y0 Z5", "G81 Z-5 R2 F100 L0", "FOR I = 1 TO N-1", "X=I*10", "ENDFOR",
+				"G80", "M30");
 		assertThat(run.places()).containsExactly("10,0", "20,0", "30,0");
 	}
 
@@ -129,13 +133,15 @@ class RicherFlowTest {
 
 	@Test
 	void loopsStandInsideLoopsAndIndexFieldsOfParameters() {
-		Followed run = Followed.milling("FOR R1=0 TO 1", "R[R1+10]=R1*100", "ENDFOR", "FOR R1=0 TO 1", "FOR R2=1 TO 2", "G0 X=R[10+R1] Y=R2", "ENDFOR", "ENDFOR");
+		Followed run = Followed.milling("FOR R1=0 TO 1", "R[R1+10]=R1*100", "ENDFOR", "FOR R1=0 TO 1", "FOR R2=1 TO 2",
+				"G0 X=R[10+R1] Y=R2", "ENDFOR", "ENDFOR");
 		assertThat(run.ends()).containsExactly("0,1,?", "0,2,?", "100,1,?", "100,2,?");
 	}
 
 	@Test
 	void aChoiceJumpsToTheTargetThatFits() {
-		String[] program = {"", "CASE R1 OF 1 GOTOF ONE 2 GOTOF TWO DEFAULT GOTOF REST", "ONE: G0 X1", "GOTOF REST", "TWO: G0 X2", "REST: G0 Y1", "M30"};
+		String[] program = {"", "CASE R1 OF 1 GOTOF ONE 2 GOTOF TWO DEFAULT GOTOF REST", "ONE: G0 X1", "GOTOF REST", "TWO: G0 X2",
+				"REST: G0 Y1", "M30"};
 		program[0] = "R1=2";
 		assertThat(Followed.milling(program).ends()).containsExactly("2,?,?", "2,1,?");
 		program[0] = "R1=7";
@@ -144,11 +150,12 @@ class RicherFlowTest {
 
 	@Test
 	void aPartOfTheProgramIsRepeated() {
-		assertThat(Followed.milling("G91", "ROW: G0 X10", "REPEAT ROW P=2", "Y1").moves()).extracting(move -> move.block().line()).containsExactly(1, 1, 1, 3);
-		assertThat(Followed.milling("G91", "FIRST: G0 X10", "ENDE: Y5", "G0 Z1", "REPEAT FIRST ENDE").moves()).extracting(move -> move.block().line())
-				.containsExactly(1, 2, 3, 1, 2);
-		assertThat(Followed.milling("G91", "N10 G0 X10", "N20 Y5", "N30 G0 Z1", "REPEAT N10 N20 P=2").moves()).extracting(move -> move.block().line())
-				.containsExactly(1, 2, 3, 1, 2, 1, 2);
+		assertThat(Followed.milling("G91", "ROW: G0 X10", "REPEAT ROW P=2", "Y1").moves()).extracting(move -> move.block().line())
+				.containsExactly(1, 1, 1, 3);
+		assertThat(Followed.milling("G91", "FIRST: G0 X10", "ENDE: Y5", "G0 Z1", "REPEAT FIRST ENDE").moves())
+				.extracting(move -> move.block().line()).containsExactly(1, 2, 3, 1, 2);
+		assertThat(Followed.milling("G91", "N10 G0 X10", "N20 Y5", "N30 G0 Z1", "REPEAT N10 N20 P=2").moves())
+				.extracting(move -> move.block().line()).containsExactly(1, 2, 3, 1, 2, 1, 2);
 	}
 
 	@Test
@@ -185,13 +192,15 @@ class RicherFlowTest {
 
 	@Test
 	void aModalCallRunsBehindEveryMotion() {
-		Followed run = beside(Map.of("PECK", "PROC PECK(REAL D)\nG1 Z=D F9\nG0 Z5\nRET"), "G0 X0 Z5", "MCALL PECK(-4)", "X1", "S500", "X2", "MCALL", "X3", "M30");
+		Followed run = beside(Map.of("PECK", "PROC PECK(REAL D)\nG1 Z=D F9\nG0 Z5\nRET"), "G0 X0 Z5", "MCALL PECK(-4)", "X1", "S500", "X2",
+				"MCALL", "X3", "M30");
 		assertThat(run.ends()).containsExactly("0,?,5", "1,?,5", "1,?,-4", "1,?,5", "2,?,5", "2,?,-4", "2,?,5", "3,?,5");
 	}
 
 	@Test
 	void whatABranchOnSomethingUnknownChangesIsNotKnownBehindIt() {
-		Followed run = Followed.milling("R1=1 G0 X1 Y1 Z5 F100", "IF _SIZE == 5", "R1=2", "G0 X2 F200", "ELSE", "G0 X2", "ENDIF", "G0 Y2 Z=R1");
+		Followed run = Followed.milling("R1=1 G0 X1 Y1 Z5 F100", "IF _SIZE == 5", "R1=2", "G0 X2 F200", "ELSE", "G0 X2", "ENDIF",
+				"G0 Y2 Z=R1");
 		assertThat(Followed.text(run.end())).isEqualTo("?,2,?");
 		assertThat(run.state().feed().known()).isFalse();
 		assertThat(run.lost()).containsExactly("Z is not known: it depends on IF in line 2, which is not followed");
@@ -210,7 +219,8 @@ class RicherFlowTest {
 		Followed run = Followed.milling("IF _CLAMPED == 0", "MSG(\"CLAMP\")", "M30", "ENDIF", "G0 X1", "M30");
 		assertThat(run.ends()).containsExactly("1,?,?");
 		assertThat(run.lost()).isEmpty();
-		assertThat(run.remarks()).containsExactly("whether the program ends here depends on IF in line 1, which is not followed: taken not to");
+		assertThat(run.remarks()).containsExactly("whether the program ends here depends on IF in line 1, which is not followed: "
+				+ "taken not to");
 	}
 
 	@Test
@@ -223,7 +233,8 @@ class RicherFlowTest {
 	@Test
 	void aThreadInALoopOfUnknownLengthIsSaid() {
 		Followed run = Followed.milling("G0 X0 Y0 Z5", "FOR R1=1 TO _COUNT", "G84 X0 Y0 Z-10. R2. F100", "G80", "ENDFOR", "M30");
-		assertThat(run.lost()).containsExactly("whether this thread is made, and how often, depends on FOR in line 2, which is not followed");
+		assertThat(run.lost()).containsExactly("whether this thread is made, and how often, depends on FOR in line 2, which is "
+				+ "not followed");
 	}
 
 	@Test
@@ -234,21 +245,24 @@ class RicherFlowTest {
 	@Test
 	void aSubprogramWithAHeadAloneStartsFromAnUnknownState() {
 		Followed run = Followed.milling("PROC TAPS(REAL DEPTH)", "G84 X0 Y0 Z=DEPTH R2 F100", "G80", "RET");
-		assertThat(run.lost()).contains("Z is not known: no call gives it a value", "the speed of the spindle is not known: the program that calls this subprogram sets it");
+		assertThat(run.lost()).contains("Z is not known: no call gives it a value",
+				"the speed of the spindle is not known: the program that calls this subprogram sets it");
 	}
 
 	@Test
 	void aLoopWithALabelAndArgumentsMakesATapInEveryHole() {
-		Followed run = beside(Map.of("TAPPING", "PROC TAPPING(REAL X0, REAL LEAD)\nG0 X=X0 Z5\nG331 Z-12 K=LEAD\nG332 Z5 K=LEAD\nM17"), "S200 M3", "R1=0", "NEXT:",
-				"TAPPING(R1*20,1.5)", "R1=R1+1", "IF R1 < 3 GOTOB NEXT", "M30");
+		Followed run = beside(Map.of("TAPPING", "PROC TAPPING(REAL X0, REAL LEAD)\nG0 X=X0 Z5\nG331 Z-12 K=LEAD\nG332 Z5 K=LEAD\nM17"),
+				"S200 M3", "R1=0", "NEXT:", "TAPPING(R1*20,1.5)", "R1=R1+1", "IF R1 < 3 GOTOB NEXT", "M30");
 		assertThat(run.all(Step.Synchronised.class)).hasSize(6);
 		assertThat(run.all(Step.Synchronised.class).get(4).to().x()).isEqualTo(40);
 	}
 
 	@Test
 	void headersPartTheProgramsOfAnArchiveAndNameThem() {
-		Followed run = Followed.milling("%_N_PLATE_MPF", ";$PATH=/_N_WKS_DIR", "G0 X1", "HOLES", "G0 X4", "M30", "%_N_HOLES_SPF", "G0 X2", "M17", "%_N_COVER_MPF", "G0 X7", "M30");
-		assertThat(run.ends()).as("the subprogram is run for its call alone, the second main program for itself").containsExactly("1,?,?", "2,?,?", "4,?,?", "7,?,?");
+		Followed run = Followed.milling("%_N_PLATE_MPF", ";$PATH=/_N_WKS_DIR", "G0 X1", "HOLES", "G0 X4", "M30", "%_N_HOLES_SPF", "G0 X2",
+				"M17", "%_N_COVER_MPF", "G0 X7", "M30");
+		assertThat(run.ends()).as("the subprogram is run for its call alone, the second main program for itself")
+				.containsExactly("1,?,?", "2,?,?", "4,?,?", "7,?,?");
 	}
 
 	@Test

@@ -71,7 +71,8 @@ class ShiftsTest {
 	/** RS-274: a radius and an angle about the program's zero; what is left out is as it is at the place now. */
 	@Test
 	void radiusAndAngleBySigns() {
-		Followed run = Followed.milling(START, "G0 @50 ^90", "^180", "G0 @25", "G91 ^90", "G90 G81 @10 ^[2*45] Z-5. R2. F100.", "^0", "G80");
+		Followed run = Followed.milling(START, "G0 @50 ^90", "^180", "G0 @25", "G91 ^90",
+				"G90 G81 @10 ^[2*45] Z-5. R2. F100.", "^0", "G80");
 		assertThat(run.ends().subList(1, 5)).containsExactly("0,50,10", "-50,0,10", "-25,0,10", "0,-25,10");
 		assertThat(run.places()).containsExactly("0,10", "10,0");
 	}
@@ -90,7 +91,8 @@ class ShiftsTest {
 
 	@Test
 	void g92AtAnUnknownPlaceMakesAnotherFrameThatIsTheSameWhenSaidAgain() {
-		Followed run = Followed.milling("G28 X0 Y0 Z0", "G92 X200. Y100. Z50.", "G0 X0 Y0", "G28 X0 Y0 Z0", "G92 X200. Y100. Z50.", "G0 X0 Y0");
+		Followed run = Followed.milling("G28 X0 Y0 Z0", "G92 X200. Y100. Z50.", "G0 X0 Y0", "G28 X0 Y0 Z0",
+				"G92 X200. Y100. Z50.", "G0 X0 Y0");
 		assertThat(run.moves().get(2).modal().frame()).isNotZero().isEqualTo(run.state().frame());
 		assertThat(Followed.text(run.end())).isEqualTo("0,0,50");
 	}

@@ -7,10 +7,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 
-/** Follows a planned program by itself, without the checker: plain words only, lengths in the program's unit. Whatever it does not know is a fault. */
+/**
+ * Follows a planned program by itself, without the checker: plain words only, lengths in the program's unit. Whatever it does not know is a
+ * fault.
+ */
 final class PlainMachine {
-	private static final Set<String> KNOWN_G = Set.of("0", "1", "2", "3", "17", "18", "20", "21", "28", "40", "41", "42", "43", "49", "54", "74", "80", "81", "83", "84", "84.1", "90", "94", "95",
-			"97", "98", "99");
+	private static final Set<String> KNOWN_G = Set.of("0", "1", "2", "3", "17", "18", "20", "21", "28", "40", "41", "42", "43", "49", "54",
+			"74", "80", "81", "83", "84", "84.1", "90", "94", "95", "97", "98", "99");
 
 	/** What one tool did. */
 	static final class Use {
@@ -193,7 +196,8 @@ final class PlainMachine {
 				throw new IllegalStateException("cut without spindle, offset, coolant or feed: " + line);
 			}
 			use.deepest = Math.min(use.deepest, z);
-			use.places.add(lathe ? x : Math.abs(x - Math.rint(x)) >= 0 && g.contains("1") && !g.contains("41") && !g.contains("42") ? x : firstPlace(fromX));
+			use.places.add(lathe ? x : Math.abs(x - Math.rint(x)) >= 0 && g.contains("1") && !g.contains("41") && !g.contains("42") ? x
+					: firstPlace(fromX));
 			use.feed = feed;
 		}
 		if (g.contains("2") || g.contains("3")) {

@@ -27,8 +27,8 @@ import truelead.checker.thread.ThreadTable;
 import truelead.grammar.ProgramText;
 
 /**
- * Every thread of the tables by every way that can be, with options drawn from a seed: the program is followed by {@link PlainMachine}, held to
- * arithmetic of its own, and our check finds nothing in it. More by {@code -Dplan.rounds=N}; one in the build.
+ * Every thread of the tables by every way that can be, with options drawn from a seed: the program is followed by {@link PlainMachine},
+ * held to arithmetic of its own, and our check finds nothing in it. More by {@code -Dplan.rounds=N}; one in the build.
  */
 class PlanPropertyTest {
 	private static final StockGroup[] STOCKS = StockGroup.values();
@@ -47,7 +47,8 @@ class PlanPropertyTest {
 				for (Weighing weighing : Plan.of(request).weighings()) {
 					if (weighing.possible()) {
 						made.merge(weighing.method().title(), 1, Integer::sum);
-						faults(weighing, request).forEach(f -> faults.add(request.thread() + " " + weighing.method() + " " + asked(request) + ": " + f));
+						faults(weighing, request).forEach(f -> faults.add(request.thread() + " " + weighing.method() + " "
+								+ asked(request) + ": " + f));
 					}
 				}
 			}
@@ -66,7 +67,8 @@ class PlanPropertyTest {
 		Random random = new Random(3);
 		for (ThreadSpec thread : ThreadTable.standard().all()) {
 			double depth = (0.8 + random.nextDouble()) * thread.diameter();
-			Request request = new Request(thread, stock(random), depth, OptionalDouble.of(depth * (0.7 + 0.5 * random.nextDouble())), false, 1, MachineProfile.generic());
+			Request request = new Request(thread, stock(random), depth, OptionalDouble.of(depth * (0.7 + 0.5 * random.nextDouble())), false,
+					1, MachineProfile.generic());
 			Optional<Weighing> deepest = Plan.of(request).deepest();
 			if (deepest.isPresent()) {
 				said++;
@@ -82,13 +84,15 @@ class PlanPropertyTest {
 	private static Request request(ThreadSpec table, Random random) {
 		ThreadSpec thread = random.nextInt(8) == 0 && !table.system().taper() ? table.withHand(Hand.LEFT) : table;
 		boolean lathe = random.nextInt(5) == 0;
-		MachineProfile profile = MachineProfile.named(lathe ? "turning" : List.of("milling-metric", "milling-inch", "rs274").get(random.nextInt(3)));
+		MachineProfile profile = MachineProfile.named(lathe ? "turning"
+				: List.of("milling-metric", "milling-inch", "rs274").get(random.nextInt(3)));
 		boolean through = random.nextBoolean();
 		double depth = thread.system().taper() ? Request.usualDepth(thread) : (0.6 + 1.9 * random.nextDouble()) * thread.diameter();
 		depth = Math.max(depth, 2 * thread.pitch());
 		double unit = thread.unit() == LengthUnit.MM ? 0.1 : 0.01 * 25.4;
 		depth = thread.system().taper() ? depth : Math.ceil(depth / unit) * unit;
-		OptionalDouble bottom = through || random.nextBoolean() ? OptionalDouble.empty() : OptionalDouble.of(depth + 8 * thread.pitch() + thread.diameter());
+		OptionalDouble bottom = through || random.nextBoolean() ? OptionalDouble.empty()
+				: OptionalDouble.of(depth + 8 * thread.pitch() + thread.diameter());
 		Request request = new Request(thread, stock(random), depth, bottom, through, lathe ? 1 : 1 + random.nextInt(5), profile);
 		if (through && random.nextBoolean()) {
 			request = request.inWall(depth + random.nextDouble() * thread.diameter());
@@ -102,13 +106,15 @@ class PlanPropertyTest {
 	private static Optional<Stock> stock(Random random) {
 		StockGroup group = STOCKS[random.nextInt(STOCKS.length)];
 		double hardness = group == StockGroup.STEEL && random.nextBoolean() ? 15 + random.nextInt(45) : 0;
-		return group == StockGroup.OTHER ? Optional.empty() : Optional.of(new Stock(group, group.name().replace('_', ' ') + (hardness > 0 ? ", " + (int) hardness + " HRC" : ""),
-				hardness > 0 ? OptionalDouble.of(hardness) : OptionalDouble.empty()));
+		return group == StockGroup.OTHER ? Optional.empty()
+				: Optional.of(new Stock(group, group.name().replace('_', ' ') + (hardness > 0 ? ", " + (int) hardness + " HRC" : ""),
+						hardness > 0 ? OptionalDouble.of(hardness) : OptionalDouble.empty()));
 	}
 
 	private static String asked(Request request) {
-		return request.depth() + " " + request.bottom() + (request.through() ? " through " + request.wall() : " blind") + " x" + request.count() + " " + request.profile().name() + " "
-				+ request.options() + " " + request.stock().map(Stock::words).orElse("");
+		return request.depth() + " " + request.bottom() + (request.through() ? " through " + request.wall() : " blind") + " x"
+				+ request.count() + " " + request.profile().name() + " " + request.options() + " "
+				+ request.stock().map(Stock::words).orElse("");
 	}
 
 	private static List<String> faults(Weighing weighing, Request request) {
@@ -141,7 +147,8 @@ class PlanPropertyTest {
 			for (double place : tool.places) {
 				expect(faults, Math.abs(place * unit - 3 * thread.diameter() * i++) < open + 0.002, tool.comment + ": at " + place);
 			}
-			expect(faults, request.bottom().isEmpty() || -tool.deepest * unit <= request.bottom().getAsDouble() + open, tool.comment + ": below the bottom");
+			expect(faults, request.bottom().isEmpty() || -tool.deepest * unit <= request.bottom().getAsDouble() + open,
+					tool.comment + ": below the bottom");
 		}
 		hole(faults, size, weighing.method(), thread);
 		double cone = size / 2 / Math.tan(Math.toRadians(59));
@@ -165,18 +172,21 @@ class PlanPropertyTest {
 		double least = limits.map(l -> l.minorMinMm().orElse(0)).orElse(0.0);
 		double most = limits.map(l -> l.minorMaxMm().orElse(thread.diameter())).orElse(thread.diameter());
 		if (method.forming()) {
-			expect(faults, size < thread.diameter() - 0.3 * thread.pitch() && size > thread.diameter() - 0.55 * thread.pitch(), "drill for forming: " + size);
+			expect(faults, size < thread.diameter() - 0.3 * thread.pitch() && size > thread.diameter() - 0.55 * thread.pitch(),
+					"drill for forming: " + size);
 		} else if (!thread.system().pipe()) {
-			expect(faults, size >= least - 0.08 * thread.pitch() && size <= most + 0.1 * thread.pitch(), "drill " + size + " for " + least + " to " + most);
+			expect(faults, size >= least - 0.08 * thread.pitch() && size <= most + 0.1 * thread.pitch(), "drill " + size + " for " + least
+					+ " to " + most);
 		}
 	}
 
-	private static void tapped(List<String> faults, PlainMachine machine, PlainMachine.Use tap, Method method, Request request, double tip) {
+	private static void tapped(List<String> faults, PlainMachine machine, PlainMachine.Use tap, Method method,
+			Request request, double tip) {
 		ThreadSpec thread = request.thread();
 		double unit = machine.inch ? 25.4 : 1;
 		double lead = method == Method.SPIRAL_POINT ? 5.5 : method == Method.FORM_TAP ? 2 : 3;
-		expect(faults, tip >= request.depth() + (thread.system().taper() ? 2 : lead) * thread.pitch() - 0.002 || thread.system().taper() && tip > request.depth() + thread.pitch(),
-				"tap to " + tip);
+		expect(faults, tip >= request.depth() + (thread.system().taper() ? 2 : lead) * thread.pitch() - 0.002 || thread.system().taper()
+				&& tip > request.depth() + thread.pitch(), "tap to " + tip);
 		expect(faults, tap.perRev == request.feedPerRev(), "feed mode");
 		double advance = tap.feed * unit / (tap.perRev ? 1 : tap.speed);
 		expect(faults, Math.abs(advance / thread.lead() - 1) < 5e-5, "advance " + advance + ", lead " + thread.lead());
@@ -216,7 +226,8 @@ class PlanPropertyTest {
 	private static List<String> alarms(List<String> program, MachineProfile machine) {
 		ProgramFile file = new ProgramFile("plan.nc", ProgramText.of(String.join("\n", program) + "\n"));
 		var result = Checker.check(file, ProgramFolder.EMPTY, Job.EMPTY, machine, RuleSettings.DEFAULT);
-		List<String> alarms = new ArrayList<>(result.findings().stream().filter(f -> f.severity() != Severity.INFORMATION).map(f -> f.rule() + ": " + f.message()).toList());
+		List<String> alarms = new ArrayList<>(result.findings().stream().filter(f -> f.severity() != Severity.INFORMATION)
+				.map(f -> f.rule() + ": " + f.message()).toList());
 		if (result.work().operations().size() != 1 || result.work().operations().get(0).wanted().statedThread().isEmpty()) {
 			alarms.add("operations " + result.work().operations().size());
 		}

@@ -20,7 +20,10 @@ import truelead.grammar.ProgramText;
 class WorkedChoicesTest {
 	private static final MachineProfile MILL = MachineProfile.generic();
 
-	/** Soft, long chips, wall of 2 D: forming makes none, and at 800 N/mm2 its torque is no matter. Hole by Machinery's Handbook, cold form tapping. */
+	/**
+	 * Soft, long chips, wall of 2 D: forming makes none, and at 800 N/mm2 its torque is no matter. Hole by Machinery's Handbook, cold form
+	 * tapping.
+	 */
 	@Test
 	void softAluminiumThroughIsFormed() {
 		Plan plan = plan(MILL, "M6", Field.STOCK, "aluminium", Field.THROUGH, "12");
@@ -55,7 +58,10 @@ class WorkedChoicesTest {
 		assertThat(plan.weighings().get(Method.FORM_TAP.ordinal()).cons()).anyMatch(c -> c.contains("lubrication"));
 	}
 
-	/** The joint seals by the tap's depth: L1 of ASME B1.20.1 is 0.2278, the tap stands 0.459 out of its ring (ASME B94.9, from memory): 0.687. */
+	/**
+	 * The joint seals by the tap's depth: L1 of ASME B1.20.1 is 0.2278, the tap stands 0.459 out of its ring (ASME B94.9, from memory):
+	 * 0.687.
+	 */
 	@Test
 	void pipeTaperIsTappedToTheGaugePlane() {
 		Plan plan = plan(MILL, "1/4-18 NPT", Field.STOCK, "steel");
@@ -82,13 +88,16 @@ class WorkedChoicesTest {
 		chosen(plan(MILL, "M6", Field.STOCK, "titanium", Field.DEPTH, "9", Field.COUNT, "40"), Method.SPIRAL_FLUTE, "40 HOLES", "X702.");
 	}
 
-	/** Tool and drill point may go 16 deep for 12 of thread: taps need lead and chip room below, a mill three quarters of a pitch. Geometry. */
+	/**
+	 * Tool and drill point may go 16 deep for 12 of thread: taps need lead and chip room below, a mill three quarters of a pitch. Geometry.
+	 */
 	@Test
 	void littleRoomBelowIsForTheMill() {
 		Plan plan = plan(MILL, "M8", Field.STOCK, "steel", Field.HARDNESS, "28HRC", Field.DEPTH, "12", Field.BOTTOM, "16");
 		chosen(plan, Method.THREAD_MILL, "Z-15.63", "Z-12.94");
 		assertThat(out(plan, Method.FORM_TAP)).singleElement().asString().contains("tools may reach 16 mm");
-		assertThat(plan(MILL, "M8", Field.DEPTH, "12", Field.BOTTOM, "14").why()).contains("the deepest that the room gives is 10.3").contains("by thread mill");
+		assertThat(plan(MILL, "M8", Field.DEPTH, "12", Field.BOTTOM, "14").why()).contains("the deepest that the room gives is 10.3")
+				.contains("by thread mill");
 	}
 
 	/** Thirty large threads: a comb makes each in one turn where a single form goes round for every pitch. */
@@ -101,7 +110,10 @@ class WorkedChoicesTest {
 		assertThat(seconds.get(Method.COMB_MILL)).isLessThan(seconds.get(Method.THREAD_MILL) / 3);
 	}
 
-	/** A through hole in tough steel, unhardened 32 HRC: too hard to form with ease, the spiral point drives the chips out below (DIN 2197 form B). */
+	/**
+	 * A through hole in tough steel, unhardened 32 HRC: too hard to form with ease, the spiral point drives the chips out below (DIN 2197
+	 * form B).
+	 */
 	@Test
 	void throughHolesInTemperedSteelAreTappedWithASpiralPoint() {
 		Plan plan = plan(MILL, "1/2-13 UNC", Field.STOCK, "steel", Field.HARDNESS, "32HRC", Field.THROUGH, "0.75in", Field.COUNT, "6");

@@ -33,7 +33,8 @@ class MachineProfileTest {
 
 	@Test
 	void aFileBuildsOnItsBase() {
-		ProfileReading read = MachineProfile.read("base = turning\nname = Lathe in bay 2\nM88 = rigid-tap-on\nspindle-torque = 60", "lathe.properties");
+		ProfileReading read = MachineProfile.read("base = turning\nname = Lathe in bay 2\nM88 = rigid-tap-on\nspindle-torque = 60",
+				"lathe.properties");
 		assertThat(read.problems()).isEmpty();
 		assertThat(read.profile().name()).isEqualTo("Lathe in bay 2");
 		assertThat(read.profile().feedMode()).isEqualTo(FeedMode.PER_REVOLUTION);
@@ -43,7 +44,9 @@ class MachineProfileTest {
 
 	@Test
 	void badLinesAreSaidWithTheirLine() {
-		ProfileReading read = MachineProfile.read("# my machine\nunit = furlong\nspeed-limit = 3\nG84 = tappen\nposition-tolerance = 0,02\nnonsense", "m.properties");
+		ProfileReading read =
+				MachineProfile.read("# my machine\nunit = furlong\nspeed-limit = 3\nG84 = tappen\nposition-tolerance = 0,02\nnonsense",
+						"m.properties");
 		assertThat(read.problems()).containsExactly(
 				new ProfileProblem("m.properties", 1, "unit takes mm, inch, not 'furlong'"),
 				new ProfileProblem("m.properties", 2, "'speed-limit' is neither a key of a machine profile nor a code such as G84 or M29"),

@@ -35,8 +35,8 @@ class ProfileSheetTest {
 
 	@Test
 	void everyKeyAndEveryCodeIsInTheSheetOnce() {
-		assertThat(ProfileSheet.of(TEXT).entries()).extracting(ProfileEntry::key).doesNotHaveDuplicates().contains("M135", "G84", "call-depth")
-				.containsSubsequence("unit", "call-depth", "G0", "G84", "M3", "M135");
+		assertThat(ProfileSheet.of(TEXT).entries()).extracting(ProfileEntry::key).doesNotHaveDuplicates()
+				.contains("M135", "G84", "call-depth").containsSubsequence("unit", "call-depth", "G0", "G84", "M3", "M135");
 		assertThat(entry(TEXT, "M135")).satisfies(code -> {
 			assertThat(code.value()).isEqualTo("rigid-tap-on");
 			assertThat(code.own()).isTrue();

@@ -66,7 +66,8 @@ class EdgesOfTheTablesTest {
 	@Test
 	void ofHolesThatEachSayTheirCycleOneIsForgotten() {
 		one(SMALL.replace("F175\nX20", "F175"), "hole-skipped", "the hole at X20 Y10 is drilled with the 2 that T2 threads");
-		silent(SMALL.replace("F175\nX20", "F175").replace("G81 X20 Y10", "G80\nG0 Z5\nG81 X20 Y10").replace("G81 X30", "G80\nG0 Z5\nG81 X30"));
+		silent(SMALL.replace("F175\nX20", "F175").replace("G81 X20 Y10", "G80\nG0 Z5\nG81 X20 Y10")
+				.replace("G81 X30", "G80\nG0 Z5\nG81 X30"));
 	}
 
 	@Test
@@ -74,7 +75,8 @@ class EdgesOfTheTablesTest {
 		one(SMALL.replace("G84 Z-3", "G84 Z3"), "plane-heights-wrong", "R is at Z5 and the bottom at Z3");
 		one(SMALL.replace("G84 Z-3 R5", "G84 Z5.3 R5"), "plane-heights-wrong", "the bottom is not below R");
 		one(SMALL.replace("G84 Z-3 R5", "G84 Z-3 R-2.8"), "plane-heights-wrong", "R is inside the stock");
-		String move = SMALL.replace("G84 Z-3 R5 F175\nX20\nX30\nG80", "G0 Z5\nG33.1 Z3.3 K0.25\nG0 X20\nG33.1 Z3.3 K0.25\nG0 X30\nG33.1 Z3.3 K0.25");
+		String move = SMALL.replace("G84 Z-3 R5 F175\nX20\nX30\nG80",
+				"G0 Z5\nG33.1 Z3.3 K0.25\nG0 X20\nG33.1 Z3.3 K0.25\nG0 X30\nG33.1 Z3.3 K0.25");
 		one(move, "plane-heights-wrong", "the move goes from Z5 to Z3.3");
 		silent(move.replace("Z3.3", "Z-3.3"));
 	}
@@ -108,7 +110,8 @@ class EdgesOfTheTablesTest {
 	void aHairOverTheLimitIsNoSlipAndWhereNoneIsKnownLittleThreadIs() {
 		silent(INCH);
 		one(INCH.replace("57/64", "29/32"), "drill-too-big", "the largest minor diameter of 1-8 UNC");
-		String straight = INCH.replace("DRILL 57/64", "DRILL 3/4").replace("1-8 UNC", "1/2-14 NPSM").replace("S80 M3", "S140 M3").replace("(.75 END MILL)", "(.7 END MILL)");
+		String straight = INCH.replace("DRILL 57/64", "DRILL 3/4").replace("1-8 UNC", "1/2-14 NPSM").replace("S80 M3", "S140 M3")
+				.replace("(.75 END MILL)", "(.7 END MILL)");
 		silent(straight);
 		one(straight.replace("DRILL 3/4", "DRILL 53/64"), "drill-too-big", "% of thread left in 1/2-14 NPSM");
 	}
@@ -124,10 +127,12 @@ class EdgesOfTheTablesTest {
 
 	@Test
 	void belowACounterboreTheTapStartsWhereTheDrillDoes() {
-		String sunk = INCH.replace("(.75 END MILL)", "(1.25 END MILL)").replace("G83 Z-3.2 R.1", "G83 Z-3.2 R-.4").replace("Z-2.2 R.5", "Z-2.2 R-.1");
+		String sunk = INCH.replace("(.75 END MILL)", "(1.25 END MILL)").replace("G83 Z-3.2 R.1", "G83 Z-3.2 R-.4")
+				.replace("Z-2.2 R.5", "Z-2.2 R-.1");
 		silent(sunk);
 		one(sunk.replace("Z-2.2 R-.1", "Z-2.2 R-.7"), "plane-heights-wrong", "R is inside the stock, whose surface is at Z-0.5");
-		String small = sunk.replace("1.25 END MILL", ".625 END MILL C'BORE").replace("57/64", "5/16").replace("1-8 UNC", "3/8-16").replace("F10.", "F5.").replace("R-.1", "R-.25").replace("Z-2.2", "Z-1.25").replace("Z-3.2", "Z-1.7");
+		String small = sunk.replace("1.25 END MILL", ".625 END MILL C'BORE").replace("57/64", "5/16").replace("1-8 UNC", "3/8-16")
+				.replace("F10.", "F5.").replace("R-.1", "R-.25").replace("Z-2.2", "Z-1.25").replace("Z-3.2", "Z-1.7");
 		silent(small);
 		one(small.replace("R-.25", "R-.75"), "plane-heights-wrong", "R is 0.35 in below Z-0.4, where the drill starts");
 	}
@@ -135,7 +140,8 @@ class EdgesOfTheTablesTest {
 	/** What stands at the tool says no more than TAP; its list says that it forms. */
 	@Test
 	void aListSaysThatATapForms() {
-		String forms = SMALL.replace("G21 G90", "(T2 FORM TAP M2X0.4)\nG21 G90").replace("TAP M2X0.25", "M2 TAP").replace("F175", "F280").replace("DRILL 1.75", "DRILL 1.82");
+		String forms = SMALL.replace("G21 G90", "(T2 FORM TAP M2X0.4)\nG21 G90").replace("TAP M2X0.25", "M2 TAP").replace("F175", "F280")
+				.replace("DRILL 1.75", "DRILL 1.82");
 		silent(forms);
 		one(forms.replace("FORM TAP", "CUT TAP"), "drill-too-big", "M2x0.4 (6H, assumed)");
 	}
@@ -143,7 +149,8 @@ class EdgesOfTheTablesTest {
 	/** .55 in are 13.97 mm; two turns are no thread. */
 	@Test
 	void depthsSaidInTheOtherUnitAndDepthsWithoutAThread() {
-		String metric = SMALL.replace("DRILL 1.75", "DRILL #7").replace("Z-4.4", "Z-21").replace("TAP M2X0.25", "TAP 1/4-20, .55 DEEP").replace("G84 Z-3 R5 F175", "G84 Z-14 R5 F889");
+		String metric = SMALL.replace("DRILL 1.75", "DRILL #7").replace("Z-4.4", "Z-21").replace("TAP M2X0.25", "TAP 1/4-20, .55 DEEP")
+				.replace("G84 Z-3 R5 F175", "G84 Z-14 R5 F889");
 		silent(metric);
 		one(metric.replace("Z-14", "Z-12"), "thread-too-short", "called out are 13.97 mm");
 		one(SMALL.replace("G84 Z-3 ", "G84 Z-.5 "), "thread-too-short", "no full turn is cut");

@@ -33,7 +33,8 @@ class LeftOutAndTwiceTest {
 
 	@Test
 	void aPositionLeftOutOfARectangle() {
-		assertThat(loud("G84 Z-14 R5 F520\nY40\nX10\nG80\n")).as("X50 is left out, so X10 Y40 comes twice").containsExactly("13 hole-skipped");
+		assertThat(loud("G84 Z-14 R5 F520\nY40\nX10\nG80\n")).as("X50 is left out, so X10 Y40 comes twice")
+				.containsExactly("13 hole-skipped");
 	}
 
 	@Test
@@ -45,8 +46,10 @@ class LeftOutAndTwiceTest {
 	void aPositionLeftOutOfWhatTheTitleCounts() {
 		String title = "(COVER, 4X M6)\n" + HEAD;
 		assertThat(said(title + "G84 Z-14 R5 F520\nX50\nY40\nG80\nM30\n")).containsExactly("14 hole-skipped");
-		assertThat(said(title.replace("4X M6", "5X M6") + "G84 Z-14 R5 F520\nX50\nY40\nX10\nG80\nM30\n")).containsExactly("14 count-differs");
-		assertThat(said(title.replace("4X M6", "8X M6") + "G84 Z-14 R5 F520\nX50\nY40\nX10\nG80\nM30\n")).as("half of them from the other side").isEmpty();
+		assertThat(said(title.replace("4X M6", "5X M6") + "G84 Z-14 R5 F520\nX50\nY40\nX10\nG80\nM30\n"))
+				.containsExactly("14 count-differs");
+		assertThat(said(title.replace("4X M6", "8X M6") + "G84 Z-14 R5 F520\nX50\nY40\nX10\nG80\nM30\n"))
+				.as("half of them from the other side").isEmpty();
 	}
 
 	/** Twelve holes round a ring, and one turn of the table too many. */
@@ -140,7 +143,9 @@ class LeftOutAndTwiceTest {
 	/** X30 typed for X10: the tap goes into the dowel's hole, and its own is left over. */
 	@Test
 	void aTapInTheDowelsHole() {
-		String dowel = HEAD.replace("T2 M6 (M6X1 TAP)", "T4 M6 (DRILL 6.0)\nG0 X30 Y10 S2500 M3\nG43 H4 Z10\nG81 Z-18 R3 F300\nG80\nT2 M6 (M6X1 TAP)") + "G84 X%s Y10 Z-14 R5 F520\nX50\nY40\nX10\nG80\nM30\n";
+		String dowel = HEAD.replace("T2 M6 (M6X1 TAP)",
+				"T4 M6 (DRILL 6.0)\nG0 X30 Y10 S2500 M3\nG43 H4 Z10\nG81 Z-18 R3 F300\nG80\nT2 M6 (M6X1 TAP)")
+				+ "G84 X%s Y10 Z-14 R5 F520\nX50\nY40\nX10\nG80\nM30\n";
 
 		assertThat(said(dowel.formatted("10"))).isEmpty();
 		assertThat(said(dowel.formatted("30"))).containsExactly("18 drill-too-big");
@@ -149,7 +154,8 @@ class LeftOutAndTwiceTest {
 	@Test
 	void stepsThatAddUp() {
 		String row = "G81 X0 Y0 Z-18 R3 F300\nG91 X10 L4\nG80 G90\n";
-		String program = "G21 G90 G94 G17\nT1 M6 (DRILL 5.0)\nS2500 M3\nG54 G43 H1 Z10\n" + row + "T2 M6 (M6X1 TAP)\nS520 M3\nG43 H2 Z10\nG84 X0 Y0 Z-14 R5 F520\nG91 X12 L4\nG80 G90\nM30\n";
+		String program = "G21 G90 G94 G17\nT1 M6 (DRILL 5.0)\nS2500 M3\nG54 G43 H1 Z10\n" + row
+				+ "T2 M6 (M6X1 TAP)\nS520 M3\nG43 H2 Z10\nG84 X0 Y0 Z-14 R5 F520\nG91 X12 L4\nG80 G90\nM30\n";
 
 		assertThat(said(program.replace("X12", "X10"))).isEmpty();
 		assertThat(said(program)).as("2 off, then 4").containsExactly("12 hole-missing");
@@ -157,7 +163,8 @@ class LeftOutAndTwiceTest {
 
 	@Test
 	void oneMoreZeroInS() {
-		assertThat(SampleCheck.loud((HEAD + "G84 Z-14 R5 F520\nX50\nY40\nX10\nG80\nM30\n").replace("S520", "S52000"))).singleElement().satisfies(finding -> {
+		assertThat(SampleCheck.loud((HEAD + "G84 Z-14 R5 F520\nX50\nY40\nX10\nG80\nM30\n").replace("S520", "S52000"))).singleElement()
+				.satisfies(finding -> {
 			assertThat(finding.rule()).isEqualTo("feed-off-pitch");
 			assertThat(finding.message()).endsWith("; S520, if S52000, too fast for any tap, is a slip, else F52000");
 		});
@@ -166,7 +173,8 @@ class LeftOutAndTwiceTest {
 	/** In and out by G1 without M4 between: a self-reversing head may do it, a compression holder that is named does not. */
 	@Test
 	void theTurnBackLeftOutUnderAHolder() {
-		String taps = HEAD.replace("M6X1 TAP", "M6X1 TAP %s") + "G0 Z5\nG1 Z-14 F520\nG1 Z5\nG0 X50\nG1 Z-14\nG1 Z5\nG0 Y40\nG1 Z-14\nG1 Z5\nG0 X10\nG1 Z-14\nG1 Z5\nM30\n";
+		String taps = HEAD.replace("M6X1 TAP", "M6X1 TAP %s")
+				+ "G0 Z5\nG1 Z-14 F520\nG1 Z5\nG0 X50\nG1 Z-14\nG1 Z5\nG0 Y40\nG1 Z-14\nG1 Z5\nG0 X10\nG1 Z-14\nG1 Z5\nM30\n";
 
 		assertThat(said(taps.formatted(""))).doesNotContain("15 spindle-wrong-way");
 		assertThat(said(taps.formatted("IN TENSION COMPRESSION HOLDER"))).contains("15 spindle-wrong-way");
@@ -174,7 +182,8 @@ class LeftOutAndTwiceTest {
 
 	@Test
 	void everyTapWithoutM3IsAHabit() {
-		String two = HEAD.replace("S520 M3", "S520") + "G84 Z-14 R5 F520\nX50\nG80\nT3 M6 (M6X1 TAP)\nG0 X50 Y40 S520 M3\nG43 H3 Z10\nG84 Z-14 R5 F520\nX10\nG80\nM30\n";
+		String two = HEAD.replace("S520 M3", "S520")
+				+ "G84 Z-14 R5 F520\nX50\nG80\nT3 M6 (M6X1 TAP)\nG0 X50 Y40 S520 M3\nG43 H3 Z10\nG84 Z-14 R5 F520\nX10\nG80\nM30\n";
 
 		assertThat(said(two)).containsExactly("13 spindle-not-turning");
 		assertThat(said(two.replace("Y40 S520 M3", "Y40 S520"))).isEmpty();
@@ -182,8 +191,16 @@ class LeftOutAndTwiceTest {
 
 	@Test
 	void repeatsThatWereMeantForIncrementalPositions() {
-		String row = "G91 G81 X15 Z-18 R-7 F240 L4\nG80 G90\nG0 Z10\nT2 M6 (M5 TAP)\nG0 X0 Y0 S500 M3\nG43 H2 Z10\n";
-		String program = "G21 G90 G94 G17\nT1 M6 (DRILL 4.2)\nG54 G0 X0 Y0 S2500 M3\nG43 H1 Z10\n" + row + "G91 G84 X15 Z-14 R-4 F400 L4\nG80 G90\nM30\n";
+		String row = """
+				G91 G81 X15 Z-18 R-7 F240 L4
+				G80 G90
+				G0 Z10
+				T2 M6 (M5 TAP)
+				G0 X0 Y0 S500 M3
+				G43 H2 Z10
+				""";
+		String program = "G21 G90 G94 G17\nT1 M6 (DRILL 4.2)\nG54 G0 X0 Y0 S2500 M3\nG43 H1 Z10\n" + row
+				+ "G91 G84 X15 Z-14 R-4 F400 L4\nG80 G90\nM30\n";
 
 		assertThat(said(program)).isEmpty();
 		assertThat(said(program.replace("G91 G84", "G90 G84"))).containsExactly("11 plane-heights-wrong");
@@ -191,7 +208,16 @@ class LeftOutAndTwiceTest {
 
 	@Test
 	void aLoopWithoutItsCount() {
-		String loop = "#1=0\nWHILE [#1 LT 2] DO1\nG84 X[10+#1*40] Y10 Z-14 R5 F520\n#1=#1+1\nEND1\nG84 X50 Y40\nX10\nG80\n";
+		String loop = """
+				#1=0
+				WHILE [#1 LT 2] DO1
+				G84 X[10+#1*40] Y10 Z-14 R5 F520
+				#1=#1+1
+				END1
+				G84 X50 Y40
+				X10
+				G80
+				""";
 
 		assertThat(loud(loop)).isEmpty();
 		assertThat(loud(loop.replace("#1=#1+1\n", ""))).singleElement().asString().endsWith("not-followed");
@@ -223,7 +249,8 @@ class LeftOutAndTwiceTest {
 		assertThat(said(pair)).isEmpty();
 		assertThat(SampleCheck.loud(pair.replace("X60 Y0 S200 M4", "X0 Y0 S200 M4"))).singleElement().satisfies(finding -> {
 			assertThat(finding.rule()).isEqualTo("threaded-twice");
-			assertThat(finding.message()).startsWith("T8 threads M16x2-LH at X0 Y0, where T7 has cut M16x2: the second thread destroys the first");
+			assertThat(finding.message()).startsWith("T8 threads M16x2-LH at X0 Y0, where T7 has cut M16x2: the second thread "
+					+ "destroys the first");
 		});
 	}
 

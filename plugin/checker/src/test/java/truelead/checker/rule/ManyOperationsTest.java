@@ -12,8 +12,8 @@ class ManyOperationsTest {
 
 	@Test
 	void aWordThatFeedsTwoThreadsIsNotChangedForOneOfThem() {
-		List<Finding> two = found("feed-off-pitch", "T3 M6 (TAP)", "S500 M3", "G43 H3 Z25.", "F510.", "(M6X1)", "G84 X0 Y0 Z-12. R4.", "G80", "(M8X1.25)",
-				"G84 X40. Y0 Z-12. R4.", "G80");
+		List<Finding> two = found("feed-off-pitch", "T3 M6 (TAP)", "S500 M3", "G43 H3 Z25.", "F510.", "(M6X1)", "G84 X0 Y0 Z-12. R4.",
+				"G80", "(M8X1.25)", "G84 X40. Y0 Z-12. R4.", "G80");
 		assertThat(two).hasSize(1).allSatisfy(finding -> assertThat(finding.fixes()).isEmpty());
 		List<Finding> one = found("feed-off-pitch", "T3 M6 (M6X1 TAP)", "S500 M3", "G43 H3 Z25.", "F510.", "G84 X0 Y0 Z-12. R4.", "G80",
 				"G84 X40. Y0 Z-12. R4.", "G80");
@@ -40,8 +40,8 @@ class ManyOperationsTest {
 
 	@Test
 	void aHoleIsSkippedOnlyByTheOperationsThatThreadItsPattern() {
-		String[] drilled = {"T2 M6 (DRILL 5.0)", "S2000 M3", "G43 H2 Z25.", "G81 X0 Y0 Z-18. R2. F400.", "X20.", "X40.", "X60.", "G80", "G81 X0 Y50. Z-9. R2. F400.", "X20.",
-				"G80"};
+		String[] drilled = {"T2 M6 (DRILL 5.0)", "S2000 M3", "G43 H2 Z25.", "G81 X0 Y0 Z-18. R2. F400.", "X20.", "X40.", "X60.", "G80",
+				"G81 X0 Y50. Z-9. R2. F400.", "X20.", "G80"};
 		String[] tapped = {"T3 M6 (M6X1 TAP)", "S500 M3", "G43 H3 Z25.", "G84 X0 Y0 Z-12. R4. F500.", "X20.", "X60.", "G80"};
 		assertThat(found("hole-skipped", with(drilled, tapped))).singleElement()
 				.satisfies(finding -> assertThat(finding.message()).contains("at X40 Y0").doesNotContain("more"));
@@ -56,6 +56,7 @@ class ManyOperationsTest {
 	}
 
 	private static List<Finding> found(String rule, String... blocks) {
-		return Samples.findings(with(new String[] {"G21 G17 G90 G54"}, blocks, new String[] {"M30"})).stream().filter(f -> f.rule().equals(rule)).toList();
+		return Samples.findings(with(new String[] {"G21 G17 G90 G54"}, blocks, new String[] {"M30"})).stream()
+				.filter(f -> f.rule().equals(rule)).toList();
 	}
 }

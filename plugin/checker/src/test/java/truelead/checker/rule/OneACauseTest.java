@@ -24,8 +24,8 @@ class OneACauseTest {
 
 	/** One hole, counter-clockwise and down: left-handed. */
 	private static String hole(int x, double pitch) {
-		return "G0 X" + x + " Y0\nG0 Z0.375\nG3 X" + (x + 4) + " Y0 Z0 I2 J0 F120\nG3 I-4 J0 Z-" + pitch + "\nG3 I-4 J0 Z-" + 2 * pitch + "\nG3 I-4 J0 Z-" + 3 * pitch
-				+ "\nG3 X" + x + " Y0 Z-4.875 I-2 J0\nG0 Z10\n";
+		return "G0 X" + x + " Y0\nG0 Z0.375\nG3 X" + (x + 4) + " Y0 Z0 I2 J0 F120\nG3 I-4 J0 Z-" + pitch + "\nG3 I-4 J0 Z-" + 2 * pitch
+				+ "\nG3 I-4 J0 Z-" + 3 * pitch + "\nG3 X" + x + " Y0 Z-4.875 I-2 J0\nG0 Z10\n";
 	}
 
 	private static List<Finding> wrongHand(String program) {
@@ -36,13 +36,15 @@ class OneACauseTest {
 	void theSameAtThreeHolesIsOneFinding() {
 		assertThat(wrongHand(HEAD + hole(0, 1.5) + hole(50, 1.5) + hole(100, 1.5) + "M30\n")).singleElement().satisfies(finding -> {
 			assertThat(finding.message()).endsWith("or turn the arcs round; the same at 2 more blocks of this tool");
-			assertThat(finding.related()).filteredOn(r -> r.what().equals("the same again")).extracting(r -> r.at().line()).containsExactly(22, 30);
+			assertThat(finding.related()).filteredOn(r -> r.what().equals("the same again")).extracting(r -> r.at().line())
+					.containsExactly(22, 30);
 		});
 	}
 
 	@Test
 	void anotherToolSpeaksForItself() {
-		assertThat(wrongHand(HEAD + hole(0, 1.5) + "T3 M6 (THREAD MILL D12 M20X1.5)\nG0 X50 Y0 S2600 M3\nG43 H3 Z10\n" + hole(50, 1.5) + "M30\n")).hasSize(2);
+		assertThat(wrongHand(HEAD + hole(0, 1.5) + "T3 M6 (THREAD MILL D12 M20X1.5)\nG0 X50 Y0 S2600 M3\nG43 H3 Z10\n" + hole(50, 1.5)
+				+ "M30\n")).hasSize(2);
 	}
 
 	@Test
@@ -76,7 +78,8 @@ class OneACauseTest {
 
 	@Test
 	void otherNumbersAreAnotherFinding() {
-		List<Finding> all = SampleCheck.of(HEAD + hole(0, 1.2) + hole(50, 1.3) + hole(100, 1.3) + "M30\n").stream().filter(f -> f.rule().equals("helix-off-pitch")).toList();
+		List<Finding> all = SampleCheck.of(HEAD + hole(0, 1.2) + hole(50, 1.3) + hole(100, 1.3) + "M30\n").stream()
+				.filter(f -> f.rule().equals("helix-off-pitch")).toList();
 
 		assertThat(all).hasSize(2);
 		assertThat(all.get(1).message()).endsWith("the same at 1 more block of this tool");

@@ -52,9 +52,10 @@ class OneBlockLostTest {
 
 	@Test
 	void theWayToTheFirstPlaceWithSpeedAndSpindle() {
-		assertThat(without("G54 G0 X20 Y40 S450 M3\n")).as("begins at X60, where the drill ended").singleElement().asString().startsWith("spindle-not-turning")
-				.endsWith("S450 M3 before the block, in one that goes to its own first place");
-		assertThat(without("G54 G0 X10 Y10 S350 M3\n")).as("begins at the last hole of the tap before").singleElement().asString().startsWith("spindle-not-turning");
+		assertThat(without("G54 G0 X20 Y40 S450 M3\n")).as("begins at X60, where the drill ended").singleElement().asString()
+				.startsWith("spindle-not-turning").endsWith("S450 M3 before the block, in one that goes to its own first place");
+		assertThat(without("G54 G0 X10 Y10 S350 M3\n")).as("begins at the last hole of the tap before").singleElement().asString()
+				.startsWith("spindle-not-turning");
 	}
 
 	@Test
@@ -65,19 +66,23 @@ class OneBlockLostTest {
 	@Test
 	void theRPlane() {
 		assertThat(heard(PROGRAM.replace("Z-17 R5", "Z-17"))).singleElement().asString()
-				.isEqualTo("plane-heights-wrong no R in the cycle: the tap is fed from Z50 on, where it stands, or the control stops or takes another R; the drill starts at R2");
-		assertThat(heard(PROGRAM.replace("Z-17 R5", "Z-17").replace("G43 H4 Z50", "G43 H4 Z8"))).as("from where it stands, right above").isEmpty();
+				.isEqualTo("plane-heights-wrong no R in the cycle: the tap is fed from Z50 on, where it stands, or the control stops or "
+						+ "takes another R; the drill starts at R2");
+		assertThat(heard(PROGRAM.replace("Z-17 R5", "Z-17").replace("G43 H4 Z50", "G43 H4 Z8")))
+				.as("from where it stands, right above").isEmpty();
 	}
 
 	@Test
 	void aTapInABoringCycleWhereTheOtherTaps() {
-		assertThat(heard(PROGRAM.replace("G84 Z-17", "G85 Z-17"))).singleElement().asString().startsWith("tap-in-drilling-cycle T4 is called a tap and runs in G85");
+		assertThat(heard(PROGRAM.replace("G84 Z-17", "G85 Z-17"))).singleElement().asString()
+				.startsWith("tap-in-drilling-cycle T4 is called a tap and runs in G85");
 		assertThat(heard(PROGRAM.replace("G84", "G85"))).as("both: a self-reversing head").isEmpty();
 	}
 
 	@Test
 	void theCycleOfATapThatIsCalledByItsHolder() {
 		assertThat(heard(PROGRAM.replace("TAP M8", "M8 TENSION-COMPRESSION HOLDER"))).isEmpty();
-		assertThat(heard(PROGRAM.replace("TAP M8", "M8 TENSION-COMPRESSION HOLDER").replace("G84 Z-17", "G81 Z-17"))).singleElement().asString().startsWith("tap-in-drilling-cycle T4 is called a tap");
+		assertThat(heard(PROGRAM.replace("TAP M8", "M8 TENSION-COMPRESSION HOLDER").replace("G84 Z-17", "G81 Z-17"))).singleElement()
+				.asString().startsWith("tap-in-drilling-cycle T4 is called a tap");
 	}
 }

@@ -136,7 +136,9 @@ class OneSlipTappedTest {
 		silent(RIGID);
 		once(RIGID.replace("M29 S400\n", ""), "rigid-mode-missing no rigid-tap code is in force, the program's other tap has M29");
 		silent(RIGID.replace("M29 S400\n", "").replace("(TAP M8)", "(TAP M8, FLOATING HOLDER)"));
-		String three = RIGID.replace("M30", "T5 M6 (DRILL 8.5)\nG0 X90 Y0 S2000 M3\nG43 H5 Z30\nG99 G81 Z-30 R2 F280\nG80\nT6 M6 (TAP M10)\nG0 X90 Y0 S300 M3\nG43 H6 Z30\nM29 S300\nG99 G84 Z-20 R8 F450\nG80\nM30");
+		String three = RIGID.replace("M30",
+				"T5 M6 (DRILL 8.5)\nG0 X90 Y0 S2000 M3\nG43 H5 Z30\nG99 G81 Z-30 R2 F280\nG80\nT6 M6 (TAP M10)\nG0 X90 Y0 S300 M3\n"
+				+ "G43 H6 Z30\nM29 S300\nG99 G84 Z-20 R8 F450\nG80\nM30");
 		silent(three);
 		once(three.replace("M29 S400\n", ""), "rigid-mode-missing no rigid-tap code is in force, the program's other taps have M29");
 		once(RIGID.replace("M29 S400\n", "").replace("X50 Y0 S400 M3", "X50 Y0"), "rigid-mode-missing");
@@ -180,12 +182,15 @@ class OneSlipTappedTest {
 	@Test
 	void speedAndStartLeftOutTogether() {
 		once(RIGID.replace("M29 S500\n", "").replace("M29 S400\n", "").replace("X50 Y0 S400 M3", "X50 Y0"),
-				"spindle-not-turning M6 stopped the spindle before T4 goes in, and S2400 is left over from the tool before; S400 M3 before the block");
+				"spindle-not-turning M6 stopped the spindle before T4 goes in, and S2400 is left over from the tool before; S400 M3 "
+				+ "before the block");
 	}
 
 	@Test
 	void theOnlyHoleOfItsSizeMissedByOneNumber() {
-		once(RIGID.replace("X50 Y0 S400 M3", "X50 Y8 S400 M3"), "hole-missing nothing in this program makes a hole at X50 Y8 before T4 goes in; the hole at X50 Y0 is made and never threaded");
+		once(RIGID.replace("X50 Y0 S400 M3", "X50 Y8 S400 M3"),
+				"hole-missing nothing in this program makes a hole at X50 Y8 before T4 goes in; the hole at X50 Y0 is made and "
+				+ "never threaded");
 	}
 
 	@Test
@@ -208,7 +213,8 @@ class OneSlipTappedTest {
 				G80
 				M30""";
 		silent(steps);
-		once(steps.replace("X40 Z-33 R-13", "X40 Z-27 R-13"), "drill-too-shallow the tap goes 14 mm deep, the hole has its full diameter down to 12.5 mm");
+		once(steps.replace("X40 Z-33 R-13", "X40 Z-27 R-13"),
+				"drill-too-shallow the tap goes 14 mm deep, the hole has its full diameter down to 12.5 mm");
 	}
 
 	@Test
@@ -231,13 +237,15 @@ class OneSlipTappedTest {
 		silent(plate);
 		once(plate.replace("DR 3.3", "DR 3.6"), "drill-too-big the hole is drilled 3.6 mm, the largest minor diameter");
 		once(plate.replace("Z-10 R3", "Z-7 R3"), "thread-too-short");
-		once(plate.replace("M4 TAP - FORM? NO - CUT TAP, DEPTH [8]", "M4,0.7,TAP").replace("F490", "F400"), "feed-off-pitch F400 at S700 advances 0.571 mm a turn, M4x0.7 needs 0.700");
+		once(plate.replace("M4 TAP - FORM? NO - CUT TAP, DEPTH [8]", "M4,0.7,TAP").replace("F490", "F400"),
+				"feed-off-pitch F400 at S700 advances 0.571 mm a turn, M4x0.7 needs 0.700");
 	}
 
 	@Test
 	void aFloatingHolderTakesFreeOverrides() {
-		List<String> blocks = new ArrayList<>(List.of("G21 G90 G17", "T6 M6 (6.8 DRILL)", "G0 X20 Y20 S2200 M3", "G43 H6 Z20", "G81 G99 Z-26 R2 F250", "G80", "T7 M6 (TAP M8 IN TENSION-COMPRESSION HOLDER)",
-				"G0 X20 Y20 S300 M3", "G43 H7 Z20", "Z8", "G1 Z-16 F365", "M4", "G1 Z8 F375", "M3", "G0 Z50", "M30"));
+		List<String> blocks = new ArrayList<>(List.of("G21 G90 G17", "T6 M6 (6.8 DRILL)", "G0 X20 Y20 S2200 M3", "G43 H6 Z20",
+				"G81 G99 Z-26 R2 F250", "G80", "T7 M6 (TAP M8 IN TENSION-COMPRESSION HOLDER)", "G0 X20 Y20 S300 M3", "G43 H7 Z20", "Z8",
+				"G1 Z-16 F365", "M4", "G1 Z8 F375", "M3", "G0 Z50", "M30"));
 		silent(String.join("\n", blocks));
 		blocks.set(6, "T7 M6 (TAP M8)");
 		blocks.set(12, "G1 Z8 F365");
@@ -246,7 +254,8 @@ class OneSlipTappedTest {
 
 	@Test
 	void anotherThreadsHoleIsSaidOnce() {
-		once(RIGID.replace("T4 M6 (TAP M8)", "T4 M6 (TAP M6X0.75)").replace("X50 Y0 S400 M3", "X0 Y0 S400 M3").replace("Z-16 R6 F500", "Z-12 R6 F300"), "threaded-twice T4 threads M6x0.75 at X0 Y0, where T2 has cut M6x1");
+		once(RIGID.replace("T4 M6 (TAP M8)", "T4 M6 (TAP M6X0.75)").replace("X50 Y0 S400 M3", "X0 Y0 S400 M3").replace("Z-16 R6 F500",
+				"Z-12 R6 F300"), "threaded-twice T4 threads M6x0.75 at X0 Y0, where T2 has cut M6x1");
 	}
 
 	@Test

@@ -8,8 +8,8 @@ import java.util.Properties;
 import java.util.TreeMap;
 
 /**
- * A sample program on a rule's page: a fenced block marked {@code nc}. A line of carets under a block is no part of the program; it marks the
- * columns of a finding, then names rule and severity, and after a colon, where wanted, the exact message:
+ * A sample program on a rule's page: a fenced block marked {@code nc}. A line of carets under a block is no part of the program; it marks
+ * the columns of a finding, then names rule and severity, and after a colon, where wanted, the exact message:
  *
  * <pre>
  * ```nc
@@ -18,8 +18,8 @@ import java.util.TreeMap;
  * ```
  * </pre>
  *
- * Tabs are not used. Behind {@code nc} may stand {@code key=value} pairs: {@code profile=turning} takes another shipped machine profile, any
- * other key is set in the profile, with {@code _} for a space in its value.
+ * Tabs are not used. Behind {@code nc} may stand {@code key=value} pairs: {@code profile=turning} takes another shipped machine profile,
+ * any other key is set in the profile, with {@code _} for a space in its value.
  *
  * @param page     name of the page
  * @param line     line of the page the sample starts at, from 1, to find it again
@@ -76,7 +76,8 @@ record PageSample(String page, int line, String program, List<Expected> expected
 		String text = line.substring(end).strip();
 		int colon = text.indexOf(": ");
 		String[] words = (colon < 0 ? text : text.substring(0, colon)).split(" ");
-		return new Expected(words[0], Severity.valueOf(words[1].toUpperCase(Locale.ROOT)), block, start, end, colon < 0 ? "" : text.substring(colon + 2));
+		return new Expected(words[0], Severity.valueOf(words[1].toUpperCase(Locale.ROOT)), block, start, end, colon < 0 ? ""
+				: text.substring(colon + 2));
 	}
 
 	/** The settings for the machine profile, as a properties file would hold them. */

@@ -19,14 +19,16 @@ class PageSamplesTest {
 		return samples(Heading.FOUND).map(sample -> DynamicTest.dynamicTest(sample.toString(), () -> {
 			List<Finding> findings = SampleCheck.findings(sample, sample.program());
 			assertThat(findings.stream().filter(f -> loud(f) || f.rule().equals(sample.page()))).as("found in\n" + sample.program())
-					.extracting(f -> said(f, sample)).containsExactlyElementsOf(sample.expected().stream().map(PageSamplesTest::said).toList());
+					.extracting(f -> said(f, sample)).containsExactlyElementsOf(sample.expected().stream()
+							.map(PageSamplesTest::said).toList());
 			assertThat(findings).as("this rule speaks").anyMatch(f -> f.rule().equals(sample.page()));
 		}));
 	}
 
 	@TestFactory
 	Stream<DynamicTest> isSilentWhereItIsRight() {
-		return samples(Heading.RIGHT).map(sample -> DynamicTest.dynamicTest(sample.toString(), () -> assertSilent(sample, sample.program())));
+		return samples(Heading.RIGHT).map(sample -> DynamicTest.dynamicTest(sample.toString(),
+				() -> assertSilent(sample, sample.program())));
 	}
 
 	@TestFactory
@@ -43,8 +45,9 @@ class PageSamplesTest {
 	}
 
 	private static void assertSilent(PageSample sample, String program) {
-		assertThat(SampleCheck.findings(sample, program).stream().filter(f -> loud(f) || f.rule().equals(sample.page()))).as("in\n" + program)
-				.extracting(f -> (f.at().line() + 1) + " " + f.severity() + " " + f.rule() + " " + f.message()).isEmpty();
+		assertThat(SampleCheck.findings(sample, program).stream().filter(f -> loud(f) || f.rule().equals(sample.page())))
+				.as("in\n" + program).extracting(f -> (f.at().line() + 1) + " " + f.severity() + " " + f.rule() + " "
+						+ f.message()).isEmpty();
 	}
 
 	private static Stream<PageSample> samples(Heading heading) {
@@ -57,7 +60,8 @@ class PageSamplesTest {
 
 	private static String said(Finding f, PageSample sample) {
 		// a finding that nobody expects is told with its message, to be copied
-		boolean withMessage = sample.expected().stream().noneMatch(e -> e.rule().equals(f.rule()) && e.line() == f.at().line() && e.message().isEmpty());
+		boolean withMessage = sample.expected().stream().noneMatch(e -> e.rule().equals(f.rule()) && e.line() == f.at().line()
+				&& e.message().isEmpty());
 		return said(new PageSample.Expected(f.rule(), f.severity(), f.at().line(), f.at().span().start(), f.at().span().end(),
 				withMessage ? f.message() : ""));
 	}

@@ -60,7 +60,8 @@ class RegistryTest {
 		Assumptions.assumeTrue(folder != null, "no pages yet");
 		Path pages = Path.of(folder.toURI());
 		try (Stream<Path> files = Files.list(pages)) {
-			Set<String> names = files.map(f -> f.getFileName().toString().replace(".md", "")).collect(Collectors.toCollection(TreeSet::new));
+			Set<String> names = files.map(f -> f.getFileName().toString().replace(".md", ""))
+					.collect(Collectors.toCollection(TreeSet::new));
 			assertThat(names).isSubsetOf(Rules.ALL.stream().map(Rule::name).toList());
 		}
 	}

@@ -62,7 +62,8 @@ class SaidAtTheToolTest {
 		String deep = plate.replace("G84 Z-15", "G84 Z-30");
 		once(deep, "17.04 mm above the tap's end, more than a tap's lead and the way that is left free below a wall");
 		assertThat(loud(deep)).singleElement().satisfies(finding -> assertThat(finding.severity()).isEqualTo(Severity.WARNING));
-		assertThat(loud(deep.replace("THRU", "THRU 20 THICK"))).singleElement().satisfies(finding -> assertThat(finding.severity()).isEqualTo(Severity.ERROR));
+		assertThat(loud(deep.replace("THRU", "THRU 20 THICK"))).singleElement().satisfies(finding -> assertThat(finding.severity())
+				.isEqualTo(Severity.ERROR));
 	}
 
 	/** The first tool's comment stands above a T in a block of its own. */
@@ -92,7 +93,8 @@ class SaidAtTheToolTest {
 
 	@Test
 	void underAnotherPlaneNoDepthIsInchesAndNoReachTooShort() {
-		String g18 = DRILLED.replace("(TAP M8 15 DEEP)", "(TAP M8)\n(TOOL: T2, REACH 12)\n(THREAD: M8X1.25, DEPTH 10)").replace("G84 Z-15 R5", "G84 X10 Y10 Z-15 R5");
+		String g18 = DRILLED.replace("(TAP M8 15 DEEP)", "(TAP M8)\n(TOOL: T2, REACH 12)\n(THREAD: M8X1.25, DEPTH 10)")
+				.replace("G84 Z-15 R5", "G84 X10 Y10 Z-15 R5");
 		once(g18.replace("G0 X10 Y10 S400", "G18 G0 X10 Y200 S400").replace("G84 X10 Y10", "G84 X10 Y200"), "plane-wrong");
 	}
 }

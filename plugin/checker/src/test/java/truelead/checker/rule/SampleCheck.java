@@ -16,8 +16,8 @@ final class SampleCheck {
 
 	/** What is found in a program on a metric mill. */
 	static List<Finding> of(String program) {
-		return Checker.check(new ProgramFile("SAMPLE.NC", ProgramText.of(program)), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.named("milling-metric"), RuleSettings.DEFAULT)
-				.findings();
+		return Checker.check(new ProgramFile("SAMPLE.NC", ProgramText.of(program)), ProgramFolder.EMPTY, Job.EMPTY,
+				MachineProfile.named("milling-metric"), RuleSettings.DEFAULT).findings();
 	}
 
 	static List<Finding> findings(PageSample sample, String program) {
@@ -25,8 +25,8 @@ final class SampleCheck {
 		for (String key : sample.profile().stringPropertyNames()) {
 			profile = profile.with(key, sample.profile().getProperty(key));
 		}
-		return Checker.check(new ProgramFile("SAMPLE.NC", ProgramText.of(program)), ProgramFolder.EMPTY, Job.EMPTY, profile, RuleSettings.DEFAULT)
-				.findings();
+		return Checker.check(new ProgramFile("SAMPLE.NC", ProgramText.of(program)), ProgramFolder.EMPTY, Job.EMPTY, profile,
+				RuleSettings.DEFAULT).findings();
 	}
 
 	/** The findings above information of a program. */

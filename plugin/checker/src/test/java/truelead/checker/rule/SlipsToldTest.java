@@ -55,8 +55,8 @@ class SlipsToldTest {
 			""".replace("CIRCLES", circles());
 
 	/** The same in increments. */
-	private static final String INCREMENTS = MILLED.substring(0, MILLED.indexOf("G3 X53.5")) + "G91 G3 X3.5 Y0 Z.5 I1.75 J0 F180\n" + "G3 I-3.5 J0 Z2\n".repeat(14)
-			+ "G3 X-3.5 Y0 Z.5 I-1.75 J0\nG90 G0 Z10\nM30\n";
+	private static final String INCREMENTS = MILLED.substring(0, MILLED.indexOf("G3 X53.5")) + "G91 G3 X3.5 Y0 Z.5 I1.75 J0 F180\n"
+			+ "G3 I-3.5 J0 Z2\n".repeat(14) + "G3 X-3.5 Y0 Z.5 I-1.75 J0\nG90 G0 Z10\nM30\n";
 
 	private static String circles() {
 		StringBuilder circles = new StringBuilder();
@@ -70,7 +70,8 @@ class SlipsToldTest {
 	private static String byThreeQuarters() {
 		StringBuilder arcs = new StringBuilder();
 		for (int arc = 0; arc < 20; arc++) {
-			arcs.append("G3 ").append(List.of("X50 Y-3.5 I-3.5 J0", "X46.5 Y0 I0 J3.5", "X50 Y3.5 I3.5 J0", "X53.5 Y0 I0 J-3.5").get(arc % 4)).append(" Z").append(-26 + 1.5 * arc).append("\n");
+			arcs.append("G3 ").append(List.of("X50 Y-3.5 I-3.5 J0", "X46.5 Y0 I0 J3.5", "X50 Y3.5 I3.5 J0", "X53.5 Y0 I0 J-3.5")
+					.get(arc % 4)).append(" Z").append(-26 + 1.5 * arc).append("\n");
 		}
 		return MILLED.replace(circles(), arcs.toString().strip());
 	}
@@ -81,7 +82,8 @@ class SlipsToldTest {
 		Rules.ALL.forEach(rule -> told.addAll(rule.tells()));
 		Rules.pages().forEach(page -> PageSample.of(page, RulePage.Heading.FOUND)
 				.forEach(sample -> SampleCheck.findings(sample, sample.program()).forEach(finding -> told.addAll(finding.tells()))));
-		assertThat(EnumSet.complementOf(EnumSet.copyOf(told))).as("a slip that no rule tells of is dead; one that only some findings tell of has a program on the rule's page, or here")
+		assertThat(EnumSet.complementOf(EnumSet.copyOf(told)))
+				.as("a slip that no rule tells of is dead; one that only some findings tell of has a program on the rule's page, or here")
 				.allSatisfy(slip -> assertThat(program(slip)).isNotEmpty());
 	}
 
@@ -116,7 +118,9 @@ class SlipsToldTest {
 			case SHORT_WAY_ROUND -> byThreeQuarters().replace("G3 ", "G2 ");
 			case LEVEL_FAR_OFF -> MILLED.replace("Z-25.5", "Z-255");
 			case LEAD_OUT_MISSING -> INCREMENTS.replace("G3 I-3.5 J0 Z2\nG3 X-3.5 Y0 Z.5 I-1.75 J0\n", "");
-			case RIGID_CODE_LEFT_OUT -> TAPPED.replace("4X ", "").replace("S400 M3", "").replace("G84 Z-18 R4 F500\nX40\nX70", "M29 S400\nG84 Z-18 R4 F500\nX40\nG80\nT3 M6 (M8X1.25 TAP)\nG0 X70 Y10\nG43 H3 Z20\nG84 Z-18 R4 F500");
+			case RIGID_CODE_LEFT_OUT -> TAPPED.replace("4X ", "").replace("S400 M3", "")
+					.replace("G84 Z-18 R4 F500\nX40\nX70",
+							"M29 S400\nG84 Z-18 R4 F500\nX40\nG80\nT3 M6 (M8X1.25 TAP)\nG0 X70 Y10\nG43 H3 Z20\nG84 Z-18 R4 F500");
 			case ABOVE_WORK -> INCREMENTS.replace("G0 Z-28", "G0 Z28");
 			default -> "";
 		};

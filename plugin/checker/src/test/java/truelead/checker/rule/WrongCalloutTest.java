@@ -21,7 +21,8 @@ class WrongCalloutTest {
 	void feedAndDrillAgreeAgainstTheCallout() {
 		assertThat(loud(program("6.8", "M8X1", "F625"))).singleElement().satisfies(finding -> {
 			assertThat(finding.rule()).isEqualTo("feed-off-pitch");
-			assertThat(finding.message()).endsWith("F500 and another drill, or mend the callout: feed and the drill of 6.8 mm make M8x1.25");
+			assertThat(finding.message()).endsWith("F500 and another drill, or mend the callout: feed and the drill of 6.8 mm "
+					+ "make M8x1.25");
 			assertThat(finding.fixes()).singleElement().satisfies(fix -> {
 				assertThat(fix.safe()).isFalse();
 				assertThat(fix.edits()).singleElement().satisfies(edit -> assertThat(edit.text()).isEqualTo("M8x1.25"));
@@ -42,22 +43,27 @@ class WrongCalloutTest {
 
 	@Test
 	void feedAndDrillOfAnInchThreadUnderAMetricTap() {
-		assertThat(loud(program("4.0386", "M8X1.25", "F396.875"))).singleElement().satisfies(finding -> assertThat(finding.message()).endsWith("make #10-32 UNF"));
+		assertThat(loud(program("4.0386", "M8X1.25", "F396.875"))).singleElement().satisfies(finding -> assertThat(finding.message())
+				.endsWith("make #10-32 UNF"));
 	}
 
 	@Test
 	void aHoleOfAnotherThreadIsOneFinding() {
-		assertThat(loud(program("4.0", "M8X1.25", "F625").replace("Z-25", "Z-17"))).as("no word of the depth").extracting(Finding::rule).containsExactly("drill-too-small");
-		assertThat(loud(program("8.5", "M8X1.25", "F625").replace("Z-25", "Z-17"))).singleElement().satisfies(finding -> assertThat(finding.message()).contains(", 0 % of thread left;"));
+		assertThat(loud(program("4.0", "M8X1.25", "F625").replace("Z-25", "Z-17"))).as("no word of the depth").extracting(Finding::rule)
+				.containsExactly("drill-too-small");
+		assertThat(loud(program("8.5", "M8X1.25", "F625").replace("Z-25", "Z-17"))).singleElement()
+				.satisfies(finding -> assertThat(finding.message()).contains(", 0 % of thread left;"));
 	}
 
 	@Test
 	void aWrongFeedAloneIsAFeed() {
-		assertThat(loud(program("6.8", "M8X1.25", "F500"))).singleElement().satisfies(finding -> assertThat(finding.fixes().get(0).title()).isEqualTo("Change F500 to F625"));
+		assertThat(loud(program("6.8", "M8X1.25", "F500"))).singleElement().satisfies(finding -> assertThat(finding.fixes().get(0).title())
+				.isEqualTo("Change F500 to F625"));
 	}
 
 	@Test
 	void aDrillThatSuitsNeitherIsSaidToo() {
-		assertThat(loud(program("6.0", "M8X1", "F625"))).extracting(Finding::rule).containsExactlyInAnyOrder("drill-too-small", "feed-off-pitch");
+		assertThat(loud(program("6.0", "M8X1", "F625"))).extracting(Finding::rule).containsExactlyInAnyOrder("drill-too-small",
+				"feed-off-pitch");
 	}
 }

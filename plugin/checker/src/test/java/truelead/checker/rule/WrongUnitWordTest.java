@@ -30,7 +30,8 @@ class WrongUnitWordTest {
 		assertThat(SampleCheck.loud(PROGRAM.replace("G21", "G20"))).singleElement().satisfies(finding -> {
 			assertThat(finding.rule()).isEqualTo("inch-metric-mixup");
 			assertThat(finding.at().line()).isZero();
-			assertThat(finding.message()).startsWith("lengths are read in inches, and every thread of the program fits in mm: M6x1 needs 0.03937").endsWith("; G21");
+			assertThat(finding.message()).startsWith("lengths are read in inches, and every thread of the program fits in mm: M6x1 "
+					+ "needs 0.03937").endsWith("; G21");
 			assertThat(finding.fixes()).singleElement().satisfies(fix -> {
 				assertThat(fix.title()).isEqualTo("Change G20 to G21");
 				assertThat(fix.edits()).singleElement().satisfies(edit -> assertThat(edit.text()).isEqualTo("G21"));
@@ -40,7 +41,8 @@ class WrongUnitWordTest {
 
 	@Test
 	void everyUnitWordIsMended() {
-		assertThat(SampleCheck.loud(PROGRAM.replace("G21", "G20").replace("T3 M6", "G20\nT3 M6"))).singleElement().satisfies(finding -> assertThat(finding.fixes().get(0).edits()).hasSize(2));
+		assertThat(SampleCheck.loud(PROGRAM.replace("G21", "G20").replace("T3 M6", "G20\nT3 M6"))).singleElement()
+				.satisfies(finding -> assertThat(finding.fixes().get(0).edits()).hasSize(2));
 	}
 
 	@Test

@@ -20,18 +20,20 @@ class OneAPlaceTest {
 
 	@Test
 	void theWorstSpeaksWhereverItStands() {
-		assertThat(OneAPlace.merge(List.of(finding(Severity.WARNING, 1), finding(Severity.ERROR, 2)))).extracting(Finding::severity).containsExactly(Severity.ERROR);
-		assertThat(OneAPlace.merge(List.of(finding(Severity.ERROR, 1), finding(Severity.WARNING, 2)))).extracting(Finding::severity).containsExactly(Severity.ERROR);
+		assertThat(OneAPlace.merge(List.of(finding(Severity.WARNING, 1), finding(Severity.ERROR, 2)))).extracting(Finding::severity)
+				.containsExactly(Severity.ERROR);
+		assertThat(OneAPlace.merge(List.of(finding(Severity.ERROR, 1), finding(Severity.WARNING, 2)))).extracting(Finding::severity)
+				.containsExactly(Severity.ERROR);
 	}
 
 	@Test
 	void theBlocksOfAllCasesStayItsOwnFirst() {
-		assertThat(OneAPlace.merge(List.of(finding(Severity.WARNING, 1), finding(Severity.ERROR, 2)))).flatExtracting(Finding::related).extracting(one -> one.at().line())
-				.containsExactly(2, 1);
+		assertThat(OneAPlace.merge(List.of(finding(Severity.WARNING, 1), finding(Severity.ERROR, 2)))).flatExtracting(Finding::related)
+				.extracting(one -> one.at().line()).containsExactly(2, 1);
 	}
 
 	private Finding finding(Severity severity, int line) {
-		return new Finding("feed-off-pitch", severity, "in line " + line, feed, List.of(new Related(new Location(file, line, new Span(0, 4)), "the threading block")),
-				List.of(), List.of(), 0);
+		return new Finding("feed-off-pitch", severity, "in line " + line, feed,
+				List.of(new Related(new Location(file, line, new Span(0, 4)), "the threading block")), List.of(), List.of(), 0);
 	}
 }

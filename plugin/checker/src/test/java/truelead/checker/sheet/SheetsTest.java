@@ -30,7 +30,8 @@ class SheetsTest {
 	private final OperationSheet sheet = sheet(PLATE);
 
 	private static OperationSheet sheet(String program) {
-		return Sheets.of(WorkReader.read(new ProgramFile("plate.nc", ProgramText.of(program)), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic())).get(0);
+		return Sheets.of(WorkReader.read(new ProgramFile("plate.nc", ProgramText.of(program)), ProgramFolder.EMPTY, Job.EMPTY,
+				MachineProfile.generic())).get(0);
 	}
 
 	@Test

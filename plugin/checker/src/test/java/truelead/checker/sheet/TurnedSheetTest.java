@@ -34,10 +34,12 @@ class TurnedSheetTest {
 			G0 X100. Z100.
 			M30
 			""";
-	private static final String CYCLE = SHAFT.replace("G92 X19.3 Z-27. F1.5\nX18.7\nX18.16\n", "G76 P020060 Q50 R.02\nG76 X18.16 Z-27. P920 Q250 F1.5\n");
+	private static final String CYCLE = SHAFT.replace("G92 X19.3 Z-27. F1.5\nX18.7\nX18.16\n",
+			"G76 P020060 Q50 R.02\nG76 X18.16 Z-27. P920 Q250 F1.5\n");
 
 	private static TurnedSheet sheet(String program) {
-		List<TurnedSheet> all = Sheets.turned(WorkReader.read(new ProgramFile("shaft.nc", ProgramText.of(program)), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.named("turning")));
+		List<TurnedSheet> all = Sheets.turned(WorkReader.read(new ProgramFile("shaft.nc", ProgramText.of(program)), ProgramFolder.EMPTY,
+				Job.EMPTY, MachineProfile.named("turning")));
 		assertThat(all).hasSize(1);
 		return all.get(0);
 	}
@@ -48,14 +50,17 @@ class TurnedSheetTest {
 
 	@Test
 	void tellsEachPassOfACycleBlockByBlock() {
-		assertThat(figures(SHAFT)).contains("a turn: advances 1.500 mm, the thread needs 1.500 mm (0.000)", "hand: right, by spindle and way of the passes", "starts: 1",
-				"outside: turned to Z-30, line 6", "along Z: Z6 to Z-27", "first pass: to diameter 19.3 mm", "passes: 3: 19.3 · 18.7 · 18.16", "goes to: diameter 18.16 mm, line 14");
+		assertThat(figures(SHAFT)).contains("a turn: advances 1.500 mm, the thread needs 1.500 mm (0.000)",
+				"hand: right, by spindle and way of the passes", "starts: 1", "outside: turned to Z-30, line 6", "along Z: Z6 to Z-27",
+				"first pass: to diameter 19.3 mm", "passes: 3: 19.3 · 18.7 · 18.16", "goes to: diameter 18.16 mm, line 14");
 	}
 
 	@Test
 	void tellsTheLimitsOfTheScrewAndWhatIsLeftToTheShoulder() {
-		assertThat(figures(SHAFT)).contains("left behind it: 3 mm to the shoulder").anySatisfy(figure -> assertThat(figure)
-				.startsWith("limits: 6g: major diameter 19.732 mm to 19.968 mm, pitch diameter 18.854 mm to 18.994 mm, ").contains("ISO 965-1", "from memory"));
+		assertThat(figures(SHAFT)).contains("left behind it: 3 mm to the shoulder")
+				.anySatisfy(figure -> assertThat(figure)
+						.startsWith("limits: 6g: major diameter 19.732 mm to 19.968 mm, pitch diameter 18.854 mm to 18.994 mm, ")
+						.contains("ISO 965-1", "from memory"));
 		assertThat(sheet(SHAFT).room()).isEqualTo(3);
 		assertThat(sheet(SHAFT).turns()).isEqualTo(18);
 		assertThat(figures(SHAFT.replace("Z-30.\n", ""))).noneSatisfy(figure -> assertThat(figure).startsWith("left"));
@@ -63,7 +68,9 @@ class TurnedSheetTest {
 
 	@Test
 	void isDrawnInSection() {
-		assertThat(Drawings.of(sheet(SHAFT), Ink.BLACK).orElseThrow().text()).isEqualTo("Passes from Z6 to Z-27, the first to diameter 19.3 mm, the deepest to diameter 18.16 mm. 3 mm before: shoulder Z-30.");
+		assertThat(Drawings.of(sheet(SHAFT), Ink.BLACK).orElseThrow().text())
+				.isEqualTo("Passes from Z6 to Z-27, the first to diameter 19.3 mm, the deepest to diameter 18.16 mm. 3 mm before: "
+						+ "shoulder Z-30.");
 		assertThat(Drawings.of(sheet(SHAFT.replace("Z-27.", "Z-31.")), Ink.BLACK).orElseThrow()).satisfies(drawing -> {
 			assertThat(drawing.text()).endsWith("1 mm beyond: shoulder Z-30.");
 			assertThat(drawing.svg()).contains("font-weight=\"bold\">ends Z-31<");
@@ -74,15 +81,18 @@ class TurnedSheetTest {
 
 	@Test
 	void saysOfACycleThatDividesTheDepthWhatItsBlockSays() {
-		assertThat(figures(CYCLE)).contains("first pass: 0.25 mm deep", "passes: as many as the control makes", "goes to: diameter 18.16 mm, line 13", "height by the cycle: 0.92 mm");
+		assertThat(figures(CYCLE)).contains("first pass: 0.25 mm deep", "passes: as many as the control makes",
+				"goes to: diameter 18.16 mm, line 13", "height by the cycle: 0.92 mm");
 		assertThat(sheet(CYCLE).firstDiameter()).isNaN();
-		assertThat(figures(CYCLE.replace("P920 Q250", "P#1 Q#2"))).contains("first pass: depth not known", "passes: as many as the control makes");
+		assertThat(figures(CYCLE.replace("P920 Q250", "P#1 Q#2")))
+				.contains("first pass: depth not known", "passes: as many as the control makes");
 	}
 
 	@Test
 	void inventsNoPassesOfACycleThatIsCalledByName() {
 		String named = SHAFT.replace("G92 X19.3 Z-27. F1.5\nX18.7\nX18.16\n", "CYCLE97(1.5,,0,-25,20,20,6,2,0.92,0.05,30,0,8,1,3,1)\n");
-		assertThat(figures(named)).contains("first pass: depth not known", "passes: 9", "along Z: Z6 to Z-27", "goes to: diameter 18.16 mm, line 12");
+		assertThat(figures(named)).contains("first pass: depth not known", "passes: 9", "along Z: Z6 to Z-27",
+				"goes to: diameter 18.16 mm, line 12");
 	}
 
 	@Test

@@ -26,11 +26,13 @@ class DataFileTest {
 
 	/** How many files lie beside a class and one of them. */
 	private static int readAlike(Class<?> beside, String one) throws Exception {
-		CSVFormat format = CSVFormat.DEFAULT.builder().setCommentMarker('#').setHeader().setSkipHeaderRecord(true).setIgnoreEmptyLines(true).get();
+		CSVFormat format = CSVFormat.DEFAULT.builder().setCommentMarker('#').setHeader().setSkipHeaderRecord(true)
+				.setIgnoreEmptyLines(true).get();
 		try (Stream<Path> files = Files.list(Path.of(beside.getResource(one).toURI()).getParent())) {
 			List<String> names = files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".csv")).toList();
 			for (String name : names) {
-				try (Reader in = new InputStreamReader(beside.getResourceAsStream(name), StandardCharsets.UTF_8); CSVParser parser = CSVParser.parse(in, format)) {
+				try (Reader in = new InputStreamReader(beside.getResourceAsStream(name), StandardCharsets.UTF_8);
+						CSVParser parser = CSVParser.parse(in, format)) {
 					List<CSVRecord> expected = parser.getRecords();
 					List<DataRow> rows = DataFile.rows(beside, name);
 					assertThat(rows).hasSameSizeAs(expected);

@@ -42,7 +42,8 @@ class LimitsByFormulaTest {
 
 	/** The pitch diameter's tolerance is not held. */
 	@ParameterizedTest
-	@CsvSource({"S36x6, 27.000, 27.500", "S20x4, 14.000, 14.375", "PG 7, 11.294, 11.444", "PG 11, 17.259, 17.409", "PG 21, 26.792, 27.042", "Tr 200x16, 184.000, 185.000"})
+	@CsvSource({"S36x6, 27.000, 27.500", "S20x4, 14.000, 14.375", "PG 7, 11.294, 11.444", "PG 11, 17.259, 17.409", "PG 21, 26.792, 27.042",
+			"Tr 200x16, 184.000, 185.000"})
 	void theSmallestAndTheLargestBore(String callout, String minorMin, String minorMax) {
 		Limits limits = ThreadTable.standard().limits(thread(callout)).orElseThrow();
 		assertThat(limits.minorMin().orElseThrow()).isEqualByComparingTo(minorMin);

@@ -7,7 +7,9 @@ import java.util.Map;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 
-/** The tolerance tables against the formulas of ISO 965-1, from which a published cell is never further than one and a half steps of R40. */
+/**
+ * The tolerance tables against the formulas of ISO 965-1, from which a published cell is never further than one and a half steps of R40.
+ */
 class MetricToleranceTest {
 	private static final Percentage NEAR = Percentage.withPercentage(7.5);
 	private static final Map<String, Double> GRADES = Map.of("4", 0.63, "5", 0.8, "6", 1.0, "7", 1.25, "8", 1.6);
@@ -56,8 +58,8 @@ class MetricToleranceTest {
 			ThreadSpec spec = ThreadSpec.metric(DataFile.number(row, "D"), DataFile.number(row, "P"));
 			assertThat(row.get("pitchMin")).isEqualTo(MetricTable.basicPitch(spec).toPlainString());
 			assertThat(row.get("minorMin")).isEqualTo(MetricTable.basicMinor(spec).toPlainString());
-			assertThat(ThreadTable.standard().limits(ThreadSpec.mj(spec.diameter(), spec.pitch()), row.get("class")).orElseThrow().pitchMax())
-					.contains(new java.math.BigDecimal(row.get("pitchMax")));
+			assertThat(ThreadTable.standard().limits(ThreadSpec.mj(spec.diameter(), spec.pitch()), row.get("class")).orElseThrow()
+					.pitchMax()).contains(new java.math.BigDecimal(row.get("pitchMax")));
 		});
 	}
 

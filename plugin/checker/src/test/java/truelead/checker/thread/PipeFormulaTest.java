@@ -15,8 +15,8 @@ class PipeFormulaTest {
 			double d = DataFile.number(row, "D");
 			double p = 1 / DataFile.number(row, "tpi");
 			assertThat(DataFile.number(row, "E0")).as(row.get("size")).isCloseTo(d - (0.05 * d + 1.1) * p, within(0.000011));
-			assertThat(DataFile.number(row, "E1")).as(row.get("size")).isCloseTo(DataFile.number(row, "E0") + 0.0625 * DataFile.number(row, "L1"),
-					within(0.000012));
+			assertThat(DataFile.number(row, "E1")).as(row.get("size"))
+					.isCloseTo(DataFile.number(row, "E0") + 0.0625 * DataFile.number(row, "L1"), within(0.000012));
 			assertThat(DataFile.number(row, "L2")).as(row.get("size")).isCloseTo((0.8 * d + 6.8) * p, within(0.00006));
 		});
 	}

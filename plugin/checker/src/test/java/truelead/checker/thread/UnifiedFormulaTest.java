@@ -31,7 +31,10 @@ class UnifiedFormulaTest {
 		assertThat(limits.origin()).isEqualTo(Origin.COMPUTED);
 	}
 
-	/** Of 247 published rows the formula misses two: #6-32 3B, on the edge of a half, and 1-14 UNS, which keeps the tolerances of a fine thread. */
+	/**
+	 * Of 247 published rows the formula misses two: #6-32 3B, on the edge of a half, and 1-14 UNS, which keeps the tolerances of a fine
+	 * thread.
+	 */
 	@Test
 	void publishedRowsAgainstTheFormula() {
 		List<String> missed = new ArrayList<>();

@@ -53,13 +53,15 @@ class ContoursInWorkTest {
 	/** All but the numbers of steps, a line each. */
 	private static String kept(Recorder recorder) {
 		List<String> kept = new ArrayList<>();
-		recorder.kept.axisRuns.forEach(run -> kept.add("plunge " + said(run.in()) + run.out().map(ContoursInWorkTest::said).orElse("") + run.top() + said(run.steps())));
+		recorder.kept.axisRuns.forEach(run -> kept.add("plunge " + said(run.in()) + run.out().map(ContoursInWorkTest::said).orElse("")
+				+ run.top() + said(run.steps())));
 		recorder.kept.arcRuns.forEach(run -> kept.add("helix " + said(run.before()) + " /" + said(run.arcs()) + " /" + said(run.after())));
 		recorder.openArcs.forEach(arc -> kept.add("open arc" + said(arc)));
 		recorder.trouble().forEach(trouble -> kept.add("trouble" + said(trouble.step())));
 		recorder.compensation.entries().forEach(change -> kept.add("compensation" + said(change.step())));
-		recorder.tools.forEach(tool -> kept.add("tool " + tool.lastMotion().map(BlockRef::line) + tool.summary().feeds().stream().map(feed -> feed.odd().map(Setting::value)
-				+ " from " + feed.first().line()).toList() + tool.summary().lengthOffsets() + tool.summary().movedWithoutOffset() + tool.summary().cutDry()));
+		recorder.tools.forEach(tool -> kept.add("tool " + tool.lastMotion().map(BlockRef::line)
+				+ tool.summary().feeds().stream().map(feed -> feed.odd().map(Setting::value) + " from " + feed.first().line()).toList()
+				+ tool.summary().lengthOffsets() + tool.summary().movedWithoutOffset() + tool.summary().cutDry()));
 		return String.join("\n", kept);
 	}
 
@@ -73,8 +75,9 @@ class ContoursInWorkTest {
 
 	/** Long runs of moves and small arcs, with helices, circles, plunges, cycles and other tools between. */
 	private static List<String> random(Random random, int parts) {
-		String[] others = {"G3 X20. Y20. I5. J0", "G3 I5. J0", "G2 X20. Y20. Z-2. I4. J1.", "G3 I3. J0. Z-3.", "G1 Z-5. F100", "G0 Z5.", "G1 Z-2.", "Z3.", "G4 P100", "M8", "M9", "G41 D1 X3. Y3.",
-				"G40 X1. Y1.", "T2 M6 (END MILL)", "G43 H2 Z20.", "G81 X1. Y2. Z-9. R2.", "G80", "G3 X25. Y25. R-5.", "G2 X30. Y1. R1.", "G2 X1. Y1. I1. J0.004", "G1 X20. Y20.", "G0", "G1",
+		String[] others = {"G3 X20. Y20. I5. J0", "G3 I5. J0", "G2 X20. Y20. Z-2. I4. J1.", "G3 I3. J0. Z-3.", "G1 Z-5. F100", "G0 Z5.",
+				"G1 Z-2.", "Z3.", "G4 P100", "M8", "M9", "G41 D1 X3. Y3.", "G40 X1. Y1.", "T2 M6 (END MILL)", "G43 H2 Z20.",
+				"G81 X1. Y2. Z-9. R2.", "G80", "G3 X25. Y25. R-5.", "G2 X30. Y1. R1.", "G2 X1. Y1. I1. J0.004", "G1 X20. Y20.", "G0", "G1",
 				"F120.", "F500", "G18", "G17", "#1 = 5"};
 		List<String> lines = new ArrayList<>(List.of("G0 X0 Y0 Z5.", "G1 Z-1. F300."));
 		for (int part = 0; part < parts; part++) {
@@ -121,7 +124,8 @@ class ContoursInWorkTest {
 	/** Some moves along Z, fed and rapid. */
 	private static void up(Random random, List<String> lines) {
 		for (int i = 0, count = 2 + random.nextInt(3); i < count; i++) {
-			lines.add(String.format(Locale.ROOT, "%sZ%.1f", random.nextInt(3) == 0 ? "" : random.nextBoolean() ? "G0 " : "G1 ", random.nextInt(8) - 5.5));
+			lines.add(String.format(Locale.ROOT, "%sZ%.1f", random.nextInt(3) == 0 ? "" : random.nextBoolean() ? "G0 " : "G1 ",
+					random.nextInt(8) - 5.5));
 		}
 		lines.add("G1");
 	}

@@ -21,7 +21,10 @@ import truelead.checker.rule.RuleSettings;
 import truelead.checker.rulebook.Rules;
 import truelead.grammar.ProgramText;
 
-/** Helices that come again at hole after hole are kept as numbers and judged by kinds; the work and the findings are those of each helix by itself. */
+/**
+ * Helices that come again at hole after hole are kept as numbers and judged by kinds; the work and the findings are those of each helix by
+ * itself.
+ */
 class CopiedHelicesTest {
 
 	@Test
@@ -69,7 +72,8 @@ class CopiedHelicesTest {
 	}
 
 	private static MillPass at(MillPass pass, Hole hole) {
-		return new MillPass(pass.order(), pass.tool(), pass.rapidIn(), pass.entry(), pass.helix(), pass.exit(), hole, pass.external(), pass.turns());
+		return new MillPass(pass.order(), pass.tool(), pass.rapidIn(), pass.entry(), pass.helix(), pass.exit(), hole, pass.external(),
+				pass.turns());
 	}
 
 	private static ProgramFile program(List<String> lines) {

@@ -68,14 +68,16 @@ class EditedWorkTest {
 
 	@Test
 	void aChangedCodeHasAllJudged() {
-		assertThat(judged(rows("G21 "), "G80\nT2 M6 (DRILL 5.0)\nS2000 M3\nG43 H2 Z25.\nG81 X0. Y200.", "G80\nT2 M6 (DRILL 5.0)\nS2000 M4\nG43 H2 Z25.\nG81 X0. Y200.")).isEmpty();
+		assertThat(judged(rows("G21 "), "G80\nT2 M6 (DRILL 5.0)\nS2000 M3\nG43 H2 Z25.\nG81 X0. Y200.",
+				"G80\nT2 M6 (DRILL 5.0)\nS2000 M4\nG43 H2 Z25.\nG81 X0. Y200.")).isEmpty();
 	}
 
 	@Test
 	void afterManyEditsAllIsFollowedAnewSoThatOldTextsAreLetGo() {
 		EditedWork work = EditedWork.of(file(rows("G21 ")), ProgramFolder.EMPTY, Job.EMPTY, MILL, Budget.of(MILL));
 		for (int edit = 0; edit < EditedPlaces.EDITS; edit++) {
-			assertThat(edited(work, rows("G21 "), "X15. Y100.", edit % 2 == 0 ? "X17. Y100." : "X15. Y100.")).as("edit " + edit).isPresent();
+			assertThat(edited(work, rows("G21 "), "X15. Y100.", edit % 2 == 0 ? "X17. Y100." : "X15. Y100."))
+					.as("edit " + edit).isPresent();
 		}
 		assertThat(work.follow(file(rows("G21 ")), ProgramFolder.EMPTY, Budget.of(MILL))).isEmpty();
 	}
@@ -84,7 +86,8 @@ class EditedWorkTest {
 	void noRuleFailsOnAPart() {
 		EditedWork work = EditedWork.of(file(rows("G21 ")), ProgramFolder.EMPTY, Job.EMPTY, MILL, Budget.of(MILL));
 		Work part = edited(work, rows("G21 "), "X15. Y200.", "X17. Y200.").orElseThrow().work();
-		assertThat(Rules.found(part, RuleSettings.DEFAULT)).noneMatch(Rules::failed).anyMatch(finding -> finding.rule().equals("hole-off-position") && finding.operation() == 2);
+		assertThat(Rules.found(part, RuleSettings.DEFAULT)).noneMatch(Rules::failed)
+				.anyMatch(finding -> finding.rule().equals("hole-off-position") && finding.operation() == 2);
 	}
 
 	/** Three rows of holes, each drilled and tapped for itself, 100 mm apart. */
@@ -103,7 +106,8 @@ class EditedWorkTest {
 		StringBuilder text = new StringBuilder("O1 (COVER)\nG21 G90 G17 G40 G49 G80 G54\n");
 		for (int y = 0; y < 300; y += 100) {
 			text.append("T5 M6 (DRILL 18.5)\nS900 M3\nG43 H5 Z25.\nG81 X0. Y" + y + ". Z-25. R2. F200.\nG80\n");
-			text.append("T4 M6 (THREAD MILL 12, M20X1.5)\nS2500 M3\nG43 H4 Z25.\nG0 X0. Y" + y + ".\nG1 Z-12.75 F800.\nG41 D4 X1.\nG3 X4. Z-12. I1.5 J0. F150.\n");
+			text.append("T4 M6 (THREAD MILL 12, M20X1.5)\nS2500 M3\nG43 H4 Z25.\nG0 X0. Y" + y
+					+ ".\nG1 Z-12.75 F800.\nG41 D4 X1.\nG3 X4. Z-12. I1.5 J0. F150.\n");
 			for (int turn = 1; turn < 5; turn++) {
 				text.append(String.format(Locale.ROOT, "G3 X4. Y%d. Z%.3f I-4. J0.\n", y, -12 + 1.5 * turn));
 			}

@@ -42,7 +42,8 @@ class NearestOperationTest {
 			"M99"}; // 28
 
 	@ParameterizedTest
-	@CsvSource({"16, the cycle", "17, a place of it", "13, the callout", "14, the tool change", "15, the way to it", "18, behind it", "19, the tool's last block", "6, its drill", "7, its drill"})
+	@CsvSource({"16, the cycle", "17, a place of it", "13, the callout", "14, the tool change", "15, the way to it", "18, behind it",
+			"19, the tool's last block", "6, its drill", "7, its drill"})
 	void theFirstThread(int line, String what) {
 		assertThat(thread(NearestOperation.at(Samples.work(TWO_TAPS), line - 1))).as(what).isEqualTo("M6x1");
 	}
@@ -63,8 +64,8 @@ class NearestOperationTest {
 
 	@Test
 	void everyArcOfAHelixBelongsToIt() {
-		Work work = Samples.work("G21 G90 G17 G94", "T5 M6 (THREAD MILL M12X1.75 DIA 8)", "G0 X0 Y0 S3000 M3", "Z-14.", "G1 X2. F200", "G3 X2. Y0 Z-12.25 I-2. J0", "G3 X2. Y0 Z-10.5 I-2. J0",
-				"G1 X0", "G0 Z10.", "M30");
+		Work work = Samples.work("G21 G90 G17 G94", "T5 M6 (THREAD MILL M12X1.75 DIA 8)", "G0 X0 Y0 S3000 M3", "Z-14.", "G1 X2. F200",
+				"G3 X2. Y0 Z-12.25 I-2. J0", "G3 X2. Y0 Z-10.5 I-2. J0", "G1 X0", "G0 Z10.", "M30");
 		for (int line = 1; line <= 8; line++) {
 			assertThat(thread(NearestOperation.at(work, line))).as("line " + (line + 1)).isEqualTo("M12x1.75");
 		}

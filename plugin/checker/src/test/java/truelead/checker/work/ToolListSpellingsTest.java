@@ -16,8 +16,8 @@ import truelead.checker.tool.ToolUse;
 /** Tool lists as heads of programs have them: several tools in a comment, tables, numbers without a letter. */
 class ToolListSpellingsTest {
 
-	private static final List<String> BLOCKS = List.of("G21 G90", "T4 M6", "S1100 M3", "G0 X0 Y0", "G83 Z-35 R3 Q5 F165", "G80", "T5 M6", "S300 M3", "G0 X0 Y0",
-			"G84 Z-25 R6 F450", "G80", "M30");
+	private static final List<String> BLOCKS = List.of("G21 G90", "T4 M6", "S1100 M3", "G0 X0 Y0", "G83 Z-35 R3 Q5 F165", "G80", "T5 M6",
+			"S300 M3", "G0 X0 Y0", "G84 Z-25 R6 F450", "G80", "M30");
 
 	private static Work work(String head) {
 		List<String> blocks = new ArrayList<>(List.of(head.split("~")));
@@ -61,7 +61,8 @@ class ToolListSpellingsTest {
 		Work work = work(head);
 		assertThat(work.tappings()).singleElement().satisfies(tapping -> {
 			assertThat(tapping.wanted().statedThread().orElseThrow().value().designation()).isEqualTo("M10x1.5");
-			assertThat(tapping.strokes().get(0).hole().sizedBefore(tapping.firstOrder()).flatMap(Cut::diameter).map(Fact::value)).contains(8.5);
+			assertThat(tapping.strokes().get(0).hole().sizedBefore(tapping.firstOrder()).flatMap(Cut::diameter).map(Fact::value))
+					.contains(8.5);
 		});
 	}
 
@@ -88,27 +89,37 @@ class ToolListSpellingsTest {
 	@ParameterizedTest
 	@ValueSource(strings = {"T4 M6 (D8.5)", "T4 M6 (Ø 8,5)", "T4~M6 ; D8.5", "T=\"SPB_8.5\"~M6", "T=\"SPX_8.5_LANG\" M6"})
 	void aSizeWithDecimalsIsAllThatIsSaidOfADrillWhereItIsChangedTo(String change) {
-		Work work = Samples.work(("G21 G90~" + change + "~S1100 M3~G0 X0 Y0~G83 Z-35 R3 Q5 F165~G80~T5 M6 (M10 TAP)~S300 M3~G0 X0 Y0~G84 Z-25 R6 F450~G80~M30").split("~"));
-		assertThat(work.tappings()).singleElement().satisfies(tapping -> assertThat(tapping.strokes().get(0).hole().sizedBefore(tapping.firstOrder()).flatMap(Cut::diameter).map(Fact::value)).contains(8.5));
+		Work work =
+				Samples.work(("G21 G90~" + change
+						+ "~S1100 M3~G0 X0 Y0~G83 Z-35 R3 Q5 F165~G80~T5 M6 (M10 TAP)~S300 M3~G0 X0 Y0~G84 Z-25 R6 F450~G80~M30")
+						.split("~"));
+		assertThat(work.tappings()).singleElement()
+				.satisfies(tapping -> assertThat(tapping.strokes().get(0).hole().sizedBefore(tapping.firstOrder()).flatMap(Cut::diameter)
+						.map(Fact::value)).contains(8.5));
 	}
 
 	@ParameterizedTest
 	@ValueSource(strings = {"T4 M6 (D8)", "T4 M6 (OVERHANG 8.5)", "T=\"DRILL_85\" M6", "T4 M6 (8.5 9.5)"})
 	void aNumberThatMayBeAnythingIsNoSize(String change) {
-		Work work = Samples.work(("G21 G90~" + change + "~S1100 M3~G0 X0 Y0~G83 Z-35 R3 Q5 F165~G80~T5 M6 (M10 TAP)~S300 M3~G0 X0 Y0~G84 Z-25 R6 F450~G80~M30").split("~"));
-		assertThat(work.tappings()).singleElement().satisfies(tapping -> assertThat(tapping.strokes().get(0).hole().sizedBefore(tapping.firstOrder()).flatMap(Cut::diameter)).isEmpty());
+		Work work =
+				Samples.work(("G21 G90~" + change
+						+ "~S1100 M3~G0 X0 Y0~G83 Z-35 R3 Q5 F165~G80~T5 M6 (M10 TAP)~S300 M3~G0 X0 Y0~G84 Z-25 R6 F450~G80~M30")
+						.split("~"));
+		assertThat(work.tappings()).singleElement()
+				.satisfies(tapping -> assertThat(tapping.strokes().get(0).hole().sizedBefore(tapping.firstOrder()).flatMap(Cut::diameter))
+						.isEmpty());
 	}
 
 	@Test
 	void aDashBehindTheNumberIsNoPartOfAnInchSize() {
-		assertThat(Samples.tapping("G20 G90", "N25(T13-3/8-16 TAP)", "T13 M6", "S400 M3", "G84 Z-.5 R.2 F25.", "G80").wanted().statedThread().map(Fact::value).orElseThrow().designation())
-				.isEqualTo("3/8-16 UNC");
+		assertThat(Samples.tapping("G20 G90", "N25(T13-3/8-16 TAP)", "T13 M6", "S400 M3", "G84 Z-.5 R.2 F25.", "G80").wanted()
+				.statedThread().map(Fact::value).orElseThrow().designation()).isEqualTo("3/8-16 UNC");
 	}
 
 	@Test
 	void whatIsShownAtTheMachineIsReadAsAComment() {
-		assertThat(Samples.tapping("G71 G90", "T5 M6", "MSG(\"TAP M10\")", "S300 M3", "G84 Z-25 R6 F450", "G80").wanted().statedThread().orElseThrow().value().designation())
-				.isEqualTo("M10x1.5");
+		assertThat(Samples.tapping("G71 G90", "T5 M6", "MSG(\"TAP M10\")", "S300 M3", "G84 Z-25 R6 F450", "G80").wanted().statedThread()
+				.orElseThrow().value().designation()).isEqualTo("M10x1.5");
 	}
 
 	@Test
@@ -121,9 +132,11 @@ class ToolListSpellingsTest {
 
 	@Test
 	void aTapOfANumberedListThatDrillsIsASlipAndTwoToolsAtOddsNumberSteps() {
-		assertThat(Samples.findings("(1: DRILL 5.0)", "(2: M6 TAP)", "G21 G90", "T1 M6", "S2500 M3", "G0 X0 Y0", "G81 Z-18 R2 F300", "G80", "T2 M6", "S500 M3", "G0 X0 Y0", "G81 Z-12 R5 F500", "G80", "M30"))
-				.extracting(Finding::rule).contains("tap-in-drilling-cycle");
-		assertThat(Samples.findings("(1: DRILL 5.0)", "(2: M6 TAP)", "G21 G90", "T2 M6", "S2500 M3", "G0 X0 Y0", "G81 Z-18 R2 F300", "G80", "T1 M6", "S500 M3", "G0 X0 Y0", "G84 Z-12 R5 F500", "G80", "M30"))
-				.extracting(Finding::rule).doesNotContain("tap-in-drilling-cycle", "drill-in-tapping-cycle");
+		assertThat(Samples.findings("(1: DRILL 5.0)", "(2: M6 TAP)", "G21 G90", "T1 M6", "S2500 M3", "G0 X0 Y0", "G81 Z-18 R2 F300", "G80",
+				"T2 M6", "S500 M3", "G0 X0 Y0", "G81 Z-12 R5 F500", "G80", "M30")).extracting(Finding::rule)
+				.contains("tap-in-drilling-cycle");
+		assertThat(Samples.findings("(1: DRILL 5.0)", "(2: M6 TAP)", "G21 G90", "T2 M6", "S2500 M3", "G0 X0 Y0", "G81 Z-18 R2 F300", "G80",
+				"T1 M6", "S500 M3", "G0 X0 Y0", "G84 Z-12 R5 F500", "G80", "M30")).extracting(Finding::rule)
+				.doesNotContain("tap-in-drilling-cycle", "drill-in-tapping-cycle");
 	}
 }

@@ -30,8 +30,8 @@ class WantedTest {
 	}
 
 	private static String[] tapped(List<String> comments, String s, String f) {
-		List<String> blocks = new ArrayList<>(List.of("G21 G17 G90", "T1 M6 (DRILL 5.0)", "G54 G0 X10. Y10. S2000 M3", "G43 H1 Z50.", "G81 Z-20. R2. F200.",
-				"G80", "G0 Z100."));
+		List<String> blocks = new ArrayList<>(List.of("G21 G17 G90", "T1 M6 (DRILL 5.0)", "G54 G0 X10. Y10. S2000 M3", "G43 H1 Z50.",
+				"G81 Z-20. R2. F200.", "G80", "G0 Z100."));
 		blocks.addAll(comments);
 		blocks.addAll(List.of("T2 M6", "G54 G0 X10. Y10. S" + s + " M3", "G43 H2 Z50.", "G84 Z-12. R3. F" + f, "G80", "M30"));
 		return blocks.toArray(String[]::new);
@@ -66,13 +66,14 @@ class WantedTest {
 	}
 
 	private static String[] twoPrograms(String firstTitle, String firstTool, String secondTitle, String secondTool) {
-		return new String[] {"%", firstTitle, firstTool, "G21 G90", "T1 M6 (DRILL 5.0)", "S2000 M3", "G0 X0 Y0", "G81 Z-20 R3 F200", "G80", "T2 M6", "S500 M3", "G0 X0 Y0",
-				"G84 Z-12 R5 F500", "G80", "M30", secondTitle, secondTool, "G21 G90", "T1 M6 (DRILL 6.8)", "S2000 M3", "G0 X0 Y0", "G81 Z-20 R3 F200", "G80", "T2 M6",
-				"S500 M3", "G0 X0 Y0", "G84 Z-12 R5 F625", "G80", "M30", "%"};
+		return new String[] {"%", firstTitle, firstTool, "G21 G90", "T1 M6 (DRILL 5.0)", "S2000 M3", "G0 X0 Y0", "G81 Z-20 R3 F200", "G80",
+				"T2 M6", "S500 M3", "G0 X0 Y0", "G84 Z-12 R5 F500", "G80", "M30", secondTitle, secondTool, "G21 G90", "T1 M6 (DRILL 6.8)",
+				"S2000 M3", "G0 X0 Y0", "G81 Z-20 R3 F200", "G80", "T2 M6", "S500 M3", "G0 X0 Y0", "G84 Z-12 R5 F625", "G80", "M30", "%"};
 	}
 
 	private static List<String> threads(String... blocks) {
-		return work(blocks).tappings().stream().map(t -> t.wanted().statedThread().map(s -> s.value().designation()).orElse("none")).toList();
+		return work(blocks).tappings().stream().map(t -> t.wanted().statedThread().map(s -> s.value().designation())
+				.orElse("none")).toList();
 	}
 
 	@Test
@@ -104,7 +105,8 @@ class WantedTest {
 
 	@Test
 	void aToolsNameThatRepeatsTheThreadLeavesDepthAndCountOfTheCallout() {
-		Tapping tapping = tapping("G21 G90", "(2X M6X1 DEPTH 11 THRU)", "T2 M6 (TAP M6X1)", "S500 M3", "G0 X0 Y0", "G84 Z-14 R5 F500", "X20", "G80", "M30");
+		Tapping tapping = tapping("G21 G90", "(2X M6X1 DEPTH 11 THRU)", "T2 M6 (TAP M6X1)", "S500 M3", "G0 X0 Y0", "G84 Z-14 R5 F500",
+				"X20", "G80", "M30");
 		assertThat(tapping.wanted().depth().orElseThrow().value()).isEqualTo(11);
 		assertThat(tapping.wanted().count().orElseThrow().value()).isEqualTo(2);
 	}
@@ -121,7 +123,8 @@ class WantedTest {
 		blocks.addAll(List.of(tapped(List.of(), "500", "480")));
 		Tapping tapping = tapping(blocks.toArray(String[]::new));
 		assertThat(tapping.wanted().statedThread().map(t -> t.value().designation()).orElse("none")).as(why).isEqualTo(expected);
-		assertThat(tapping.wanted().count().map(Fact::source)).as("counts of the title speak of the part").isIn(Optional.empty(), Optional.of(FactSource.TITLE));
+		assertThat(tapping.wanted().count().map(Fact::source)).as("counts of the title speak of the part")
+				.isIn(Optional.empty(), Optional.of(FactSource.TITLE));
 	}
 
 	@ParameterizedTest
@@ -131,7 +134,8 @@ class WantedTest {
 			(COVER, M8 11 DEEP)             | none | another thread's
 			""")
 	void theTitleSaysHowDeepWhereTheToolNamesTheThreadAlone(String title, String depth, String why) {
-		Tapping tapping = tapping(title, "G21 G90", "T1 M6 (DRILL 5)", "S900 M3", "G81 X0 Y0 Z-20 R2 F90", "G80", "T2 M6 (TAP M6X1)", "S500 M3", "G0 X0 Y0", "G84 Z-14 R5 F500", "G80", "M30");
+		Tapping tapping = tapping(title, "G21 G90", "T1 M6 (DRILL 5)", "S900 M3", "G81 X0 Y0 Z-20 R2 F90", "G80", "T2 M6 (TAP M6X1)",
+				"S500 M3", "G0 X0 Y0", "G84 Z-14 R5 F500", "G80", "M30");
 		assertThat(tapping.wanted().depth().map(said -> said.value().toString()).orElse("none")).as(why).isEqualTo(depth);
 	}
 
@@ -149,8 +153,8 @@ class WantedTest {
 
 	@Test
 	void whatADrillIsForIsNotWhatTheTapMakes() {
-		Tapping tapping = tapping("G21 G90", "T1 M6 (DRILL 6.8 FOR M8 TAP)", "G54 G0 X10. Y10. S2000 M3", "G43 H1 Z50.", "G81 Z-20. R2. F200.", "G80",
-				"T2 M6", "G0 X10. Y10. S520 M3", "G43 H2 Z50.", "G84 Z-12. R3. F650.", "G80", "M30");
+		Tapping tapping = tapping("G21 G90", "T1 M6 (DRILL 6.8 FOR M8 TAP)", "G54 G0 X10. Y10. S2000 M3", "G43 H1 Z50.",
+				"G81 Z-20. R2. F200.", "G80", "T2 M6", "G0 X10. Y10. S520 M3", "G43 H2 Z50.", "G84 Z-12. R3. F650.", "G80", "M30");
 		assertThat(tapping.wanted().named()).isEmpty();
 		assertThat(tapping.strokes().get(0).hole().cuts().get(0).tool().facts().kind().orElseThrow().value()).isEqualTo(ToolKind.DRILL);
 		assertThat(tapping.strokes().get(0).hole().cuts().get(0).diameter().orElseThrow().value()).isEqualTo(6.8);
@@ -166,8 +170,8 @@ class WantedTest {
 
 	@Test
 	void oneToolTwoCallouts() {
-		Work work = work("G21 G90", "T1 M6 (TAP)", "G54 G0 X10. Y10. S520 M3", "G43 H1 Z50.", "(M6X1)", "G84 Z-12. R2. F520.", "G80", "(M6X0.75)", "G0 X50.",
-				"G84 Z-12. R2. F390.", "G80", "M30");
+		Work work = work("G21 G90", "T1 M6 (TAP)", "G54 G0 X10. Y10. S520 M3", "G43 H1 Z50.", "(M6X1)", "G84 Z-12. R2. F520.", "G80",
+				"(M6X0.75)", "G0 X50.", "G84 Z-12. R2. F390.", "G80", "M30");
 		assertThat(thread(work.tappings().get(0))).isEqualTo("M6x1");
 		assertThat(thread(work.tappings().get(1))).isEqualTo("M6x0.75");
 		assertThat(work.group(work.tappings().get(0))).hasSize(1);
@@ -175,8 +179,8 @@ class WantedTest {
 
 	@Test
 	void severalCyclesUnderOneCalloutAreOneGroup() {
-		Work work = work("G21 G90", "(2X M6 TAP)", "T1 M6", "G54 G0 X10. Y10. S520 M3", "G43 H1 Z50.", "G84 Z-12. R2. F520.", "G80", "G0 X50.",
-				"G84 Z-12. R2. F520.", "G80", "M30");
+		Work work = work("G21 G90", "(2X M6 TAP)", "T1 M6", "G54 G0 X10. Y10. S520 M3", "G43 H1 Z50.", "G84 Z-12. R2. F520.", "G80",
+				"G0 X50.", "G84 Z-12. R2. F520.", "G80", "M30");
 		assertThat(work.operations()).hasSize(2);
 		assertThat(work.group(work.tappings().get(1))).hasSize(2);
 		assertThat(work.tappings().get(1).wanted().count().orElseThrow().value()).isEqualTo(2);
@@ -184,15 +188,16 @@ class WantedTest {
 
 	@Test
 	void theNearestSourceWinsAndTheOthersAreKept() {
-		Tapping tapping = tapping("(T1 M8X1 TAP)", "G21 G90", "T1 M6", "(M8X1.25 TAP)", "G54 G0 X10. Y10. S400 M3", "G43 H1 Z50.", "G84 Z-12. R2. F500.", "G80", "M30");
+		Tapping tapping = tapping("(T1 M8X1 TAP)", "G21 G90", "T1 M6", "(M8X1.25 TAP)", "G54 G0 X10. Y10. S400 M3", "G43 H1 Z50.",
+				"G84 Z-12. R2. F500.", "G80", "M30");
 		assertThat(tapping.wanted().named()).extracting(n -> n.value().designation()).containsExactly("M8x1.25", "M8x1");
 		assertThat(tapping.wanted().named()).extracting(Fact::source).containsExactly(FactSource.CALLOUT, FactSource.CALLOUT);
 	}
 
 	@Test
 	void aNoteBeatsACallout() {
-		Tapping tapping = tapping(tapped(List.of("(M8X1 TAP)", "(THREAD: M8X1.25-6H, DEPTH 10, BLIND)", "(STOCK: STEEL, 28 HRC)", "(SURFACE: Z1.)",
-				"(HOLE: BOTTOM 18, WALL 25)"), "400", "500"));
+		Tapping tapping = tapping(tapped(List.of("(M8X1 TAP)", "(THREAD: M8X1.25-6H, DEPTH 10, BLIND)", "(STOCK: STEEL, 28 HRC)",
+				"(SURFACE: Z1.)", "(HOLE: BOTTOM 18, WALL 25)"), "400", "500"));
 		Wanted wanted = tapping.wanted();
 		assertThat(thread(tapping)).isEqualTo("M8x1.25-6H");
 		assertThat(wanted.thread().orElseThrow().source()).isEqualTo(FactSource.NOTE);
@@ -223,16 +228,17 @@ class WantedTest {
 
 	@Test
 	void aSubprogramCalledTwiceUnderOneToolIsOneOperation() {
-		Work work = work("G21 G90", "T1 M6 (M6 TAP)", "G54 G0 X10. Y10. S520 M3", "G43 H1 Z50.", "M98 P100", "G0 X50. Y50.", "M98 P100", "M30", "O100",
-				"G84 Z-12. R2. F520.", "G91 X10.", "G90 G80", "M99");
+		Work work = work("G21 G90", "T1 M6 (M6 TAP)", "G54 G0 X10. Y10. S520 M3", "G43 H1 Z50.", "M98 P100", "G0 X50. Y50.", "M98 P100",
+				"M30", "O100", "G84 Z-12. R2. F520.", "G91 X10.", "G90 G80", "M99");
 		assertThat(work.operations()).hasSize(1);
 		assertThat(work.tappings().get(0).strokes()).hasSize(4);
 	}
 
 	@Test
 	void toolListAtTheHead() {
-		Tapping tapping = tapping("O100 (BRACKET)", "(T1 DRILL 6.8)", "(T2 M8X1.25 FORM TAP)", "G21 G90", "T1 M6", "G54 G0 X10. Y10. S2000 M3", "G43 H1 Z50.",
-				"G81 Z-20. R2. F200.", "G80", "T2 M6", "G0 X10. Y10. S400 M3", "G43 H2 Z50.", "G84 Z-12. R3. F500.", "G80", "M30");
+		Tapping tapping = tapping("O100 (BRACKET)", "(T1 DRILL 6.8)", "(T2 M8X1.25 FORM TAP)", "G21 G90", "T1 M6",
+				"G54 G0 X10. Y10. S2000 M3", "G43 H1 Z50.", "G81 Z-20. R2. F200.", "G80", "T2 M6", "G0 X10. Y10. S400 M3", "G43 H2 Z50.",
+				"G84 Z-12. R3. F500.", "G80", "M30");
 		assertThat(thread(tapping)).isEqualTo("M8x1.25");
 		assertThat(tapping.wanted().thread().orElseThrow().source()).isEqualTo(FactSource.TOOL_LIST);
 		assertThat(tapping.tool().facts().kind().orElseThrow().value()).isEqualTo(ToolKind.FORM_TAP);
@@ -249,8 +255,8 @@ class WantedTest {
 
 	@Test
 	void aPreselectedToolsCommentIsItsOwn() {
-		Work work = work("G21 G90", "T1 M6 (DRILL 6.8)", "T2 (M8X1.25 TAP)", "G54 G0 X10. Y10. S2000 M3", "G43 H1 Z50.", "G81 Z-20. R2. F200.", "G80",
-				"M6", "G0 X10. Y10. S400 M3", "G43 H2 Z50.", "G84 Z-12. R3. F500.", "G80", "M30");
+		Work work = work("G21 G90", "T1 M6 (DRILL 6.8)", "T2 (M8X1.25 TAP)", "G54 G0 X10. Y10. S2000 M3", "G43 H1 Z50.",
+				"G81 Z-20. R2. F200.", "G80", "M6", "G0 X10. Y10. S400 M3", "G43 H2 Z50.", "G84 Z-12. R3. F500.", "G80", "M30");
 		assertThat(work.operations()).hasSize(1);
 		assertThat(thread(work.tappings().get(0))).isEqualTo("M8x1.25");
 		assertThat(work.tools().get(1).facts().kind().orElseThrow().value()).isEqualTo(ToolKind.DRILL);
@@ -266,14 +272,16 @@ class WantedTest {
 
 	@Test
 	void belowAStepTheRPlaneIsAllThatIsKnownOfTheSurface() {
-		Tapping tapping = tapping("G21 G90", "T1 M6 (M6 TAP)", "G54 G0 X10. Y10. S520 M3", "G43 H1 Z50.", "G84 Z-32. R-18. F520.", "G80", "M30");
+		Tapping tapping = tapping("G21 G90", "T1 M6 (M6 TAP)", "G54 G0 X10. Y10. S520 M3", "G43 H1 Z50.", "G84 Z-32. R-18. F520.",
+				"G80", "M30");
 		assertThat(tapping.wanted().surface().value()).isEqualTo(-18);
 		assertThat(tapping.wanted().surface().source()).isEqualTo(FactSource.IMPLIED);
 	}
 
 	@Test
 	void aTitleOfTheWholeJobNamesNoTool() {
-		Tapping tapping = tapping("O100", "(DRILL AND TAP M6)", "G21 G90", "T1 M6", "G54 G0 X10. Y10. S520 M3", "G43 H1 Z50.", "G84 Z-12. R2. F520.", "G80", "M30");
+		Tapping tapping = tapping("O100", "(DRILL AND TAP M6)", "G21 G90", "T1 M6", "G54 G0 X10. Y10. S520 M3", "G43 H1 Z50.",
+				"G84 Z-12. R2. F520.", "G80", "M30");
 		assertThat(tapping.method()).isEqualTo(Tapping.Method.CYCLE);
 		assertThat(thread(tapping)).isEqualTo("M6x1");
 		assertThat(tapping.tool().facts().kind()).isEmpty();
@@ -281,16 +289,18 @@ class WantedTest {
 
 	@Test
 	void aTitleFarAboveDoesNotMakeADrillOfATap() {
-		Tapping tapping = tapping("O100 (DRILLING)", "G21 G90", "G17", "G40", "G49", "G28 G91 Z0", "G90", "T1 M6", "G54 G0 X10. Y10. S520 M3", "G43 H1 Z50.",
-				"G84 Z-12. R2. F520.", "G80", "M30");
+		Tapping tapping = tapping("O100 (DRILLING)", "G21 G90", "G17", "G40", "G49", "G28 G91 Z0", "G90", "T1 M6",
+				"G54 G0 X10. Y10. S520 M3", "G43 H1 Z50.", "G84 Z-12. R2. F520.", "G80", "M30");
 		assertThat(tapping.method()).isEqualTo(Tapping.Method.CYCLE);
 	}
 
 	@ParameterizedTest
 	@CsvSource({"32, -15, -15", "24, -15, 0", "32, -36, 0"})
 	void theFloorOfAWiderBoreIsTheTopOfTheThread(String wide, String floor, double top) {
-		Tapping tapping = Samples.work(MachineProfile.named("turning"), Job.EMPTY, "G21 G99", "T0202 (DRILL 22)", "G97 S1200 M3", "G0 X0 Z3", "G1 Z-60 F.1", "G0 Z100", "T0303 (BORING BAR)", "G96 S140 M3", "G0 X" + wide + " Z2",
-				"G1 Z" + floor + " F.15", "X20", "G0 Z100", "T0404 (M24X2 TAP)", "G97 S120 M3", "G0 X0 Z6", "G84 Z-38 F2", "G80", "M30").tappings().get(0);
-		assertThat(tapping.wanted().surface().value()).as("wide enough for any thread below, and most of the thread below it").isEqualTo(top);
+		Tapping tapping = Samples.work(MachineProfile.named("turning"), Job.EMPTY, "G21 G99", "T0202 (DRILL 22)", "G97 S1200 M3",
+				"G0 X0 Z3", "G1 Z-60 F.1", "G0 Z100", "T0303 (BORING BAR)", "G96 S140 M3", "G0 X" + wide + " Z2", "G1 Z" + floor + " F.15",
+				"X20", "G0 Z100", "T0404 (M24X2 TAP)", "G97 S120 M3", "G0 X0 Z6", "G84 Z-38 F2", "G80", "M30").tappings().get(0);
+		assertThat(tapping.wanted().surface().value()).as("wide enough for any thread below, and most of the thread below it")
+				.isEqualTo(top);
 	}
 }

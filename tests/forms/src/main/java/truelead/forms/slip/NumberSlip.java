@@ -9,7 +9,8 @@ enum NumberSlip {
 
 	LEFT_OUT("left out", number -> ""),
 	POINT_LOST("point lost", number -> number.endsWith(".") || number.indexOf('.') < 0 || zero(number) ? number : number.replace(".", "")),
-	SIGN_TURNED("sign turned", number -> zero(number) ? number : number.startsWith("-") ? number.substring(1) : "-" + number.replace("+", "")),
+	SIGN_TURNED("sign turned", number -> zero(number) ? number : number.startsWith("-") ? number.substring(1) : "-"
+			+ number.replace("+", "")),
 	DIGIT_HIGHER("first digit one up", number -> digit(number, +1)),
 	DIGIT_LOWER("first digit one down", number -> digit(number, -1)),
 	DIGITS_SWAPPED("first digits swapped", NumberSlip::swapped),

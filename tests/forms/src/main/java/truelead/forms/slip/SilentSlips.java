@@ -10,7 +10,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-/** Keeps the programs with slips that nothing tells of, a folder a class: as they were checked, and to be read, with what was and is at the slip. */
+/**
+ * Keeps the programs with slips that nothing tells of, a folder a class: as they were checked, and to be read, with what was and is at the
+ * slip.
+ */
 final class SilentSlips {
 
 	private final Path out;
@@ -24,7 +27,8 @@ final class SilentSlips {
 	void keep(Slip slip, String program, List<String> before) {
 		int number = kept.merge(slip.in(), 1, Integer::sum);
 		try {
-			Path folder = Files.createDirectories(out.resolve(slip.in().tool().replace(' ', '-')).resolve((slip.in().word() + ' ' + slip.in().kind()).replace(' ', '-')));
+			Path folder = Files.createDirectories(out.resolve(slip.in().tool().replace(' ', '-'))
+					.resolve((slip.in().word() + ' ' + slip.in().kind()).replace(' ', '-')));
 			Files.writeString(folder.resolve(number + ".nc"), String.join("\n", slip.now()), StandardCharsets.UTF_8);
 			Files.writeString(folder.resolve(number + ".txt"), marked(slip, program, before), StandardCharsets.UTF_8);
 		} catch (IOException unwritable) {

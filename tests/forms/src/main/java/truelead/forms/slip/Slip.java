@@ -14,7 +14,8 @@ record Slip(Kind in, int line, List<String> now) {
 	/**
 	 * What slips are counted together.
 	 *
-	 * @param tool what is in the spindle: {@code drill}, {@code lathe cutting tap}, {@code no tool} before the first, {@code a tool} of which nothing is known
+	 * @param tool what is in the spindle: {@code drill}, {@code lathe cutting tap}, {@code no tool} before the first, {@code a tool} of
+	 *             which nothing is known
 	 * @param word what the slip is at: {@code Z}, {@code Z of a cycle}, {@code M3}, {@code line}
 	 * @param kind what became of it
 	 */

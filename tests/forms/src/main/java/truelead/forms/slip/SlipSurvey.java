@@ -23,8 +23,9 @@ import truelead.grammar.Block;
 import truelead.grammar.ProgramText;
 
 /**
- * Puts slips into good programs and counts what is told of them: {@code SlipSurvey OUT PROGRAMS SLIPS FROM...} takes so many programs and of each so many slips by chance, prints the table
- * and keeps in the new folder OUT what nothing tells of. FROM is a folder of programs, or {@code bench:SEED}, the good programs of the fault bench from a seed on.
+ * Puts slips into good programs and counts what is told of them: {@code SlipSurvey OUT PROGRAMS SLIPS FROM...} takes so many programs and
+ * of each so many slips by chance, prints the table and keeps in the new folder OUT what nothing tells of. FROM is a folder of programs, or
+ * {@code bench:SEED}, the good programs of the fault bench from a seed on.
  */
 public final class SlipSurvey {
 
@@ -71,7 +72,8 @@ public final class SlipSurvey {
 			// seeds that are even are those of good programs
 			for (long seed = Long.parseLong(bench.substring(BENCH.length())) & ~1; survey.programs < most; seed += 2) {
 				Trial trial = Trial.of(seed);
-				survey.tryAll(trial.name(), trial.text(), trial.machine().isEmpty() ? MachineProfile.generic() : MachineProfile.read(trial.machine(), trial.name()).profile());
+				survey.tryAll(trial.name(), trial.text(), trial.machine().isEmpty() ? MachineProfile.generic()
+						: MachineProfile.read(trial.machine(), trial.name()).profile());
 			}
 		}
 		System.out.println(survey.programs + " programs");
@@ -121,8 +123,8 @@ public final class SlipSurvey {
 
 	/** The rules that speak above information. */
 	private static Set<String> rules(CheckResult result) {
-		return result.findings().stream().filter(finding -> finding.severity() != Severity.INFORMATION && finding.accepted().isEmpty()).map(Finding::rule)
-				.collect(Collectors.toCollection(TreeSet::new));
+		return result.findings().stream().filter(finding -> finding.severity() != Severity.INFORMATION && finding.accepted().isEmpty())
+				.map(Finding::rule).collect(Collectors.toCollection(TreeSet::new));
 	}
 
 	private static List<Block> blocks(String text) {

@@ -76,8 +76,10 @@ final class SlipTable {
 	}
 
 	private static String line(String name, Count count) {
-		List<String> rules = count.rules.entrySet().stream().sorted((a, b) -> b.getValue() - a.getValue()).limit(MOST_RULES).map(rule -> rule.getValue() + " " + rule.getKey()).toList();
-		return String.format(Locale.ROOT, "%-52s %6d put in, told %5d, %3.0f %%, information %4d, silent %5d  %s", name, count.put, count.told, 100.0 * count.told / count.put, count.information,
-				count.put - count.told - count.information, String.join(", ", rules)).stripTrailing();
+		List<String> rules = count.rules.entrySet().stream().sorted((a, b) -> b.getValue() - a.getValue()).limit(MOST_RULES)
+				.map(rule -> rule.getValue() + " " + rule.getKey()).toList();
+		return String.format(Locale.ROOT, "%-52s %6d put in, told %5d, %3.0f %%, information %4d, silent %5d  %s", name, count.put,
+				count.told, 100.0 * count.told / count.put, count.information, count.put - count.told - count.information,
+				String.join(", ", rules)).stripTrailing();
 	}
 }

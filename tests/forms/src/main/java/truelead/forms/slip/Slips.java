@@ -64,7 +64,8 @@ final class Slips {
 		String number = Words.written(block, word).substring(1).strip();
 		for (NumberSlip slip : NumberSlip.values()) {
 			if (slip != NumberSlip.SIGN_TURNED || "XYZUVWIJKR".indexOf(word.address()) >= 0) {
-				slip.of(number).ifPresent(typed -> put(of, slip.written(), line, block, word, typed.isEmpty() ? "" : word.address() + typed));
+				slip.of(number).ifPresent(typed -> put(of, slip.written(), line, block, word, typed.isEmpty() ? ""
+						: word.address() + typed));
 			}
 		}
 	}

@@ -43,7 +43,8 @@ class SlipSurveyTest {
 		Slip.Kind backwards = new Slip.Kind("tap", "M3", "typed M4");
 		assertThat(table.put(backwards)).isEqualTo(1);
 		assertThat(table.told(backwards)).isEqualTo(1);
-		assertThat(table.written(1)).containsPattern("tap, M3 typed M4 +1 put in, told +1, 100 %, information +0, silent +0  1 spindle-wrong-way\n");
+		assertThat(table.written(1)).containsPattern("tap, M3 typed M4 +1 put in, told +1, 100 %, information +0, silent +0  1 "
+				+ "spindle-wrong-way\n");
 		assertThat(table.told(new Slip.Kind("tap", "F of a cycle", "first digit one up"))).isEqualTo(1);
 	}
 

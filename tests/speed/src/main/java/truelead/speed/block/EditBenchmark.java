@@ -58,12 +58,18 @@ public class EditBenchmark {
 		check(program);
 	}
 
-	/** The last digit of a word typed anew, a coordinate, a feed, a speed or a level of a cycle in a random block; at every second edit the last one is taken back. */
+	/**
+	 * The last digit of a word typed anew, a coordinate, a feed, a speed or a level of a cycle in a random block; at every second edit the
+	 * last one is taken back.
+	 */
 	@Benchmark
 	public ProgramText editText() {
 		if (before.isEmpty()) {
 			int digit = digit();
-			before = Optional.of(new Typed(digit, program.line(program.lineOf(digit)).substring(digit - program.lineStart(program.lineOf(digit))).substring(0, 1)));
+			before =
+					Optional.of(new Typed(digit,
+							program.line(program.lineOf(digit)).substring(digit - program.lineStart(program.lineOf(digit)))
+							.substring(0, 1)));
 			program = program.edit(digit, 1, Integer.toString(1 + random.nextInt(9)));
 		} else {
 			program = program.edit(before.get().offset(), 1, before.get().digit());
@@ -77,8 +83,9 @@ public class EditBenchmark {
 		while (true) {
 			int line = random.nextInt(program.lineCount());
 			String text = program.line(line);
-			int[] digits = IntStream.range(0, text.indexOf('(') < 0 ? text.length() : 0).filter(at -> "XYZIJRFS".indexOf(text.charAt(at)) >= 0)
-					.map(at -> lastDigit(text, at + 1)).filter(at -> at >= 0).toArray();
+			int[] digits = IntStream.range(0, text.indexOf('(') < 0 ? text.length() : 0)
+					.filter(at -> "XYZIJRFS".indexOf(text.charAt(at)) >= 0).map(at -> lastDigit(text, at + 1))
+					.filter(at -> at >= 0).toArray();
 			if (digits.length > 0) {
 				return program.lineStart(line) + digits[random.nextInt(digits.length)];
 			}

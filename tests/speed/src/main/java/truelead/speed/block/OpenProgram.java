@@ -27,8 +27,8 @@ final class OpenProgram {
 		int findings = result.findings().size();
 		result = null;
 		long known = used() - before;
-		return String.format(Locale.ROOT, "%-10s%9d%17d%31d%19d%23.2f%s", kind, blocks, bytes.length, known, all - known, (double) all / text.length(),
-				findings == 0 ? " (nothing found)" : "");
+		return String.format(Locale.ROOT, "%-10s%9d%17d%31d%19d%23.2f%s", kind, blocks, bytes.length, known, all - known,
+				(double) all / text.length(), findings == 0 ? " (nothing found)" : "");
 	}
 
 	private static CheckResult check(ProgramText text) {

@@ -3,7 +3,9 @@ package truelead.speed.block;
 import java.util.Locale;
 import java.util.Random;
 
-/** Programs of any length as a CAM system writes them, the same for the same seed: surfacing, pockets, holes drilled and tapped, helices. */
+/**
+ * Programs of any length as a CAM system writes them, the same for the same seed: surfacing, pockets, holes drilled and tapped, helices.
+ */
 final class Programs {
 
 	/** Distance of holes and threads, mm. */

@@ -27,7 +27,10 @@ import truelead.grammar.GCodeLexer;
 import truelead.grammar.GCodeParser;
 import truelead.grammar.ProgramText;
 
-/** Reading and checking a whole text against three baselines: counting newlines, the generated lexer alone, the generated parser block by block. */
+/**
+ * Reading and checking a whole text against three baselines: counting newlines, the generated lexer alone, the generated parser block by
+ * block.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -102,11 +105,15 @@ public class ReadingBenchmark {
 		return count;
 	}
 
-	/** Ours: from bytes to findings; far more of our code than of any other part has to be compiled first, which takes half a minute on two cores. */
+	/**
+	 * Ours: from bytes to findings; far more of our code than of any other part has to be compiled first, which takes half a minute on two
+	 * cores.
+	 */
 	@Benchmark
 	@Warmup(iterations = 12, time = 3)
 	@Measurement(iterations = 5, time = 2)
 	public CheckResult check() {
-		return Checker.check(new ProgramFile("A.NC", ProgramText.read(bytes)), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(), RuleSettings.DEFAULT);
+		return Checker.check(new ProgramFile("A.NC", ProgramText.read(bytes)), ProgramFolder.EMPTY, Job.EMPTY, MachineProfile.generic(),
+				RuleSettings.DEFAULT);
 	}
 }

@@ -22,7 +22,8 @@ public final class SpeedTable {
 
 	/** {@code blocks}, {@code edits} or {@code memory}; then kinds of programs and numbers of blocks, each parted by commas. */
 	public static void main(String[] arguments) throws RunnerException {
-		String[] kinds = arguments.length > 1 ? arguments[1].split(",") : new String[] {"surfacing", "pockets", "holes", "cycles", "mills", "mixed"};
+		String[] kinds = arguments.length > 1 ? arguments[1].split(",") : new String[] {"surfacing", "pockets", "holes", "cycles",
+				"mills", "mixed"};
 		switch (arguments[0]) {
 			case "blocks" -> blocks(kinds, sizes(arguments, "10000,100000,1000000"));
 			case "edits" -> edits(kinds, sizes(arguments, "10000,100000,1000000"));
@@ -38,7 +39,8 @@ public final class SpeedTable {
 	private static void blocks(String[] kinds, String[] sizes) throws RunnerException {
 		Map<String, Map<String, Double>> rows = new TreeMap<>();
 		for (RunResult result : run(ReadingBenchmark.class, kinds, sizes)) {
-			rows.computeIfAbsent(row(result), row -> new TreeMap<>()).put(result.getPrimaryResult().getLabel(), result.getPrimaryResult().getScore());
+			rows.computeIfAbsent(row(result), row -> new TreeMap<>())
+					.put(result.getPrimaryResult().getLabel(), result.getPrimaryResult().getScore());
 		}
 		System.out.println("\nmilliseconds           newlines    lexer   parser  reading    check  check / lexer");
 		rows.forEach((row, times) -> {
@@ -52,8 +54,8 @@ public final class SpeedTable {
 		List<String> lines = new ArrayList<>();
 		for (RunResult result : run(EditBenchmark.class, kinds, sizes)) {
 			lines.add(String.format(Locale.ROOT, "%-22s%-14s%9.3f%9.3f%9d", row(result), result.getPrimaryResult().getLabel(),
-					result.getPrimaryResult().getStatistics().getPercentile(50), result.getPrimaryResult().getStatistics().getPercentile(99),
-					result.getPrimaryResult().getStatistics().getN()));
+					result.getPrimaryResult().getStatistics().getPercentile(50),
+					result.getPrimaryResult().getStatistics().getPercentile(99), result.getPrimaryResult().getStatistics().getN()));
 		}
 		System.out.println("\nmilliseconds                           median      99 %    edits");
 		lines.forEach(System.out::println);
@@ -68,7 +70,8 @@ public final class SpeedTable {
 	}
 
 	private static void memory(String[] kinds, String[] sizes) {
-		System.out.println("\nbytes kept             bytes of text   text and what is known of it   and the findings   bytes a byte of text");
+		System.out.println("\nbytes kept             bytes of text   text and what is known of it   and the findings   bytes a "
+				+ "byte of text");
 		for (String kind : kinds) {
 			Arrays.stream(sizes).mapToInt(Integer::parseInt).forEach(size -> System.out.println(OpenProgram.row(kind, size)));
 		}

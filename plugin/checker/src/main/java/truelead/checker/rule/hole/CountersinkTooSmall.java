@@ -44,7 +44,8 @@ public final class CountersinkTooSmall extends HoleRule {
 			if (thread.isPresent() && known) {
 				Cut widest = sinks.stream().max(Comparator.comparingDouble(c -> c.widthAt(level).orElseThrow().value())).orElseThrow();
 				double wide = widest.widthAt(level).orElseThrow().value();
-				if (wide > thread.get().value().diameter() / 2 && wide < thread.get().value().diameter() - OPEN - 2 * Written.open(widest.resolution())) {
+				if (wide > thread.get().value().diameter() / 2
+						&& wide < thread.get().value().diameter() - OPEN - 2 * Written.open(widest.resolution())) {
 					found.accept(draft(visit, widest, widest.widthAt(level).orElseThrow(), thread.get(), surface));
 					return;
 				}
@@ -55,8 +56,9 @@ public final class CountersinkTooSmall extends HoleRule {
 	private Draft draft(Visit visit, Cut sink, Fact<Double> width, Fact<ThreadSpec> thread, Fact<Double> surface) {
 		Figures figures = new Figures(visit.modal().unit());
 		double diameter = width.value();
-		String message = "the countersink is " + figures.length(diameter) + " wide at the surface, " + thread.value().withoutClass().designation() + " is "
-				+ figures.length(thread.value().diameter()) + ": " + figures.length(thread.value().diameter() - diameter)
+		String message = "the countersink is " + figures.length(diameter) + " wide at the surface, "
+				+ thread.value().withoutClass().designation() + " is " + figures.length(thread.value().diameter()) + ": "
+				+ figures.length(thread.value().diameter() - diameter)
 				+ " too small, and the first turn still raises a burr; a little over " + figures.length(thread.value().diameter());
 		Draft draft = Draft.of(this, Severity.WARNING, Location.of(sink.block()), message);
 		if (surface.stated()) {

@@ -36,7 +36,8 @@ public final class DeepThread extends HoleRule {
 	@Override
 	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		if (operation instanceof Tapping tapping) {
-			TapDepth.deepest(tapping).filter(depth -> tapping.wanted().statedThread().isPresent()).ifPresent(depth -> check(tapping, depth, found));
+			TapDepth.deepest(tapping).filter(depth -> tapping.wanted().statedThread().isPresent())
+					.ifPresent(depth -> check(tapping, depth, found));
 		}
 	}
 
@@ -49,7 +50,8 @@ public final class DeepThread extends HoleRule {
 		if (called.isEmpty() && !depth.surfaceKnown()) {
 			return;
 		}
-		double deep = called.map(Fact::value).orElseGet(() -> Math.min(depth.tip(), depth.stroke().travel()) - depth.lead().length(depth.pitch()));
+		double deep = called.map(Fact::value).orElseGet(() -> Math.min(depth.tip(), depth.stroke().travel())
+				- depth.lead().length(depth.pitch()));
 		deep = through ? Math.min(deep, tapping.wanted().wall().map(Fact::value).orElse(deep)) : deep;
 		double ratio = deep / diameter;
 		if (ratio < limit + SHOWN) {
@@ -57,11 +59,12 @@ public final class DeepThread extends HoleRule {
 		}
 		boolean proved = called.isPresent() || depth.surface().stated();
 		Figures figures = depth.figures();
-		String message = figures.length(deep) + " of full thread are " + Figures.number(ratio, 1) + " D, " + Figures.number(limit, 1) + " D is usual "
-				+ (forming ? "for forming" : through ? "for cutting through holes" : "for cutting blind holes")
+		String message = figures.length(deep) + " of full thread are " + Figures.number(ratio, 1) + " D, " + Figures.number(limit, 1)
+				+ " D is usual " + (forming ? "for forming" : through ? "for cutting through holes" : "for cutting blind holes")
 				+ ": chips and torque grow with every turn, the screw's strength little past 1.5 D, " + figures.length(1.5 * diameter);
-		found.accept(depth.evidence(Draft.of(this, proved && ratio > FAR * limit ? Severity.WARNING : Severity.INFORMATION, depth.depthWord(), depth.stroke().block(), message))
-				.known("diameter", figures.length(diameter), tapping.wanted().statedThread().orElseThrow())
-				.from("usual depth", Figures.number(limit, 1) + " D", "common practice, no source"));
+		found.accept(depth.evidence(Draft.of(this, proved && ratio > FAR * limit ? Severity.WARNING : Severity.INFORMATION,
+				depth.depthWord(), depth.stroke().block(), message)).known("diameter", figures.length(diameter),
+						tapping.wanted().statedThread().orElseThrow()).from("usual depth", Figures.number(limit, 1) + " D",
+								"common practice, no source"));
 	}
 }

@@ -23,9 +23,15 @@ public final class DrillTooBig extends HoleRule {
 
 	/** An error is a drill this much above the limit, as a part of the pitch (common practice, no source). */
 	private static final double FAR = 0.05;
-	/** Drill charts go this far above the narrow limits of trapezoids of inches, as a part of the pitch: 13/32 for 1/2-10 ACME; those of metric ones keep to them (common practice, no source). */
+	/**
+	 * Drill charts go this far above the narrow limits of trapezoids of inches, as a part of the pitch: 13/32 for 1/2-10 ACME; those of
+	 * metric ones keep to them (common practice, no source).
+	 */
 	private static final double CHARTS = 0.1;
-	/** Nobody tells a drill from the limit by less, as a part of the pitch: 57/64, 0.8906, where 1-8 UNC ends at 0.890 (common practice, no source). */
+	/**
+	 * Nobody tells a drill from the limit by less, as a part of the pitch: 57/64, 0.8906, where 1-8 UNC ends at 0.890 (common practice, no
+	 * source).
+	 */
 	private static final double HAIR = 0.005;
 	/** Percent of thread that a forming tap should make at least (common practice, no source). */
 	static final double LOW = 55;
@@ -37,7 +43,8 @@ public final class DrillTooBig extends HoleRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNIT_WORD, Slip.FEED_AND_DRILL, Slip.HELIX_AND_DRILL, Slip.PATH_AND_DRILL, Slip.OTHER_THREAD_CUT, Slip.BLOCK_LEFT_OUT);
+		return Set.of(Slip.UNIT_WORD, Slip.FEED_AND_DRILL, Slip.HELIX_AND_DRILL, Slip.PATH_AND_DRILL, Slip.OTHER_THREAD_CUT,
+				Slip.BLOCK_LEFT_OUT);
 	}
 
 	@Override
@@ -49,9 +56,11 @@ public final class DrillTooBig extends HoleRule {
 	@Override
 	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		Figures figures = new Figures(visits.get(0).modal().unit());
-		TaperHole.of(operation, visits.typical()).flatMap(hole -> hole.big(this, operation, figures)).ifPresent(draft -> SwappedDrills.told(operation, draft, work, found));
+		TaperHole.of(operation, visits.typical()).flatMap(hole -> hole.big(this, operation, figures))
+				.ifPresent(draft -> SwappedDrills.told(operation, draft, work, found));
 		for (DrilledSize size : visits.sizes()) {
-			Optional<Draft> draft = size.usual() ? Optional.empty() : size.forming() ? formed(operation, visits, size, figures) : cut(operation, visits, size, figures);
+			Optional<Draft> draft = size.usual() ? Optional.empty() : size.forming() ? formed(operation, visits, size, figures)
+					: cut(operation, visits, size, figures);
 			if (draft.isPresent()) {
 				SwappedDrills.told(operation, draft.get(), work, found);
 				return;
@@ -68,16 +77,19 @@ public final class DrillTooBig extends HoleRule {
 		}
 		double over = size.d() - most.getAsDouble();
 		ThreadSpec thread = size.thread().value();
-		if (over <= (thread.system().movement() && thread.system().unit() == LengthUnit.INCH ? CHARTS * thread.pitch() : DrilledSize.WRITTEN + HAIR * thread.pitch())) {
+		if (over <= (thread.system().movement() && thread.system().unit() == LengthUnit.INCH ? CHARTS * thread.pitch()
+				: DrilledSize.WRITTEN + HAIR * thread.pitch())) {
 			return Optional.empty();
 		}
-		boolean wouldForm = operation instanceof Tapping && thread.system().formable() && FormHole.percent(size.thread().value(), size.d()) >= LOW;
-		String message = size.hole(visits, figures) + " is " + size.made() + " " + figures.fine(size.d()) + ", the largest minor diameter of " + size.threadName()
+		boolean wouldForm = operation instanceof Tapping && thread.system().formable()
+				&& FormHole.percent(size.thread().value(), size.d()) >= LOW;
+		String message = size.hole(visits, figures) + " is " + size.made() + " " + figures.fine(size.d())
+				+ ", the largest minor diameter of " + size.threadName()
 				+ size.inClass() + " is " + figures.fine(most.getAsDouble()) + ": " + figures.fine(over) + " too big, "
 				+ Figures.number(size.percent(), 0) + " % of thread left; " + size.right(figures)
 				+ (wouldForm ? ", or say FORM TAP if it is one" : "");
-		return Optional.of(size.evidence(Draft.of(this, over > (whitworth(thread) ? CHARTS : FAR) * thread.pitch() ? Severity.ERROR : Severity.WARNING,
-				Location.of(size.at(operation, visits)), message), figures));
+		return Optional.of(size.evidence(Draft.of(this, over > (whitworth(thread) ? CHARTS : FAR) * thread.pitch() ? Severity.ERROR
+				: Severity.WARNING, Location.of(size.at(operation, visits)), message), figures));
 	}
 
 	/** A thread to which no table gives a largest minor diameter, as NPSM: little is left of it whatever its tolerance is. */
@@ -85,11 +97,16 @@ public final class DrillTooBig extends HoleRule {
 		if (size.percent() >= TOO_LOW) {
 			return Optional.empty();
 		}
-		return Optional.of(size.evidence(Draft.of(this, Severity.ERROR, Location.of(size.at(operation, visits)), size.hole(visits, figures) + " is " + size.made() + " " + figures.fine(size.d()) + ", "
-				+ Figures.number(size.percent(), 0) + " % of thread left in " + size.threadName() + ": less than " + Figures.number(TOO_LOW, 0) + " % holds in no class; " + size.right(figures)), figures));
+		return Optional.of(size.evidence(Draft.of(this, Severity.ERROR, Location.of(size.at(operation, visits)), size.hole(visits, figures)
+				+ " is " + size.made() + " " + figures.fine(size.d()) + ", " + Figures.number(size.percent(), 0) + " % of thread left in "
+				+ size.threadName() + ": less than " + Figures.number(TOO_LOW, 0) + " % holds in no class; " + size.right(figures)),
+				figures));
 	}
 
-	/** Drill charts go beyond the limits of BS 84 here too, 27/64 for 1/2-12 BSW, and leave three quarters of the thread (from memory): a warning. */
+	/**
+	 * Drill charts go beyond the limits of BS 84 here too, 27/64 for 1/2-12 BSW, and leave three quarters of the thread (from memory): a
+	 * warning.
+	 */
 	private static boolean whitworth(ThreadSpec thread) {
 		return thread.system() == ThreadSystem.BSW || thread.system() == ThreadSystem.BSF;
 	}
@@ -99,8 +116,9 @@ public final class DrillTooBig extends HoleRule {
 		if (size.percent() >= LOW - shift) {
 			return Optional.empty();
 		}
-		String message = size.hole(visits, figures) + " is " + size.made() + " " + figures.fine(size.d()) + " for forming " + size.threadName() + ", "
-				+ Figures.number(size.percent(), 0) + " % of thread: less than 55 %, and the crests do not close; " + size.right(figures);
+		String message = size.hole(visits, figures) + " is " + size.made() + " " + figures.fine(size.d()) + " for forming "
+				+ size.threadName() + ", " + Figures.number(size.percent(), 0)
+				+ " % of thread: less than 55 %, and the crests do not close; " + size.right(figures);
 		return Optional.of(size.evidence(Draft.of(this, size.percent() < TOO_LOW - shift ? Severity.ERROR : Severity.WARNING,
 				Location.of(size.at(operation, visits)), message), figures));
 	}

@@ -16,15 +16,20 @@ import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /**
- * The decimal point of a drill's depth is lost, or stands a place off: it goes many times as deep as its thread needs, through the part and what is below it. Or it goes deeper in one
- * hole of many.
+ * The decimal point of a drill's depth is lost, or stands a place off: it goes many times as deep as its thread needs, through the part and
+ * what is below it. Or it goes deeper in one hole of many.
  */
 public final class DrillTooDeep extends HoleRule {
 
-	/** A hole that is so many times as deep as its thread may be meant to be, an oil way; with a point put in it must fit the thread (common practice, no source). */
+	/**
+	 * A hole that is so many times as deep as its thread may be meant to be, an oil way; with a point put in it must fit the thread (common
+	 * practice, no source).
+	 */
 	private static final double TIMES = 4;
 
-	/** As deep below the thread a hole is at most that is drilled for it alone, in times the thread's depth (common practice, no source). */
+	/**
+	 * As deep below the thread a hole is at most that is drilled for it alone, in times the thread's depth (common practice, no source).
+	 */
 	private static final double MOST = 2.5;
 
 	/** So many diameters no drill goes down in one stroke, without a pilot hole to guide it (common practice, no source). */
@@ -41,7 +46,8 @@ public final class DrillTooDeep extends HoleRule {
 	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		for (Visit visit : visits.typical()) {
 			for (Cut cut : visit.hole().makingBefore(visit.order())) {
-				Optional<Draft> draft = cut.kind().drills() ? tooDeep(cut, visit.bottom()).or(() -> inOneStroke(cut, visit)) : Optional.empty();
+				Optional<Draft> draft = cut.kind().drills() ? tooDeep(cut, visit.bottom()).or(() -> inOneStroke(cut, visit))
+						: Optional.empty();
 				if (draft.isPresent()) {
 					found.accept(draft.get());
 					return;
@@ -55,10 +61,11 @@ public final class DrillTooDeep extends HoleRule {
 		Cut cut = odd.drill();
 		Figures figures = new Figures(cut.step().modal().unit());
 		double usual = odd.usual().tipLevel();
-		Draft draft = Draft.of(this, Severity.WARNING, OddDepth.at(cut.step(), cut.block()),
-				cut.tool().name() + " goes to " + level(cut.tip(), cut, figures) + " at this hole, at the other " + odd.others() + " to " + level(usual, cut, figures)
-						+ ", and all are threaded to the same depth: it may meet what is below; " + level(usual, cut, figures))
-				.programmed("level of the drill's tip", figures.length(cut.tip()), cut.block()).from("level at the other holes", figures.length(usual), "programmed");
+		Draft draft = Draft.of(this, Severity.WARNING, OddDepth.at(cut.step(), cut.block()), cut.tool().name() + " goes to "
+				+ level(cut.tip(), cut, figures) + " at this hole, at the other " + odd.others() + " to " + level(usual, cut, figures)
+				+ ", and all are threaded to the same depth: it may meet what is below; " + level(usual, cut, figures))
+				.programmed("level of the drill's tip", figures.length(cut.tip()), cut.block())
+				.from("level at the other holes", figures.length(usual), "programmed");
 		if (cut.step() instanceof Step.Stroke cycle) {
 			LevelFix.depth(cycle, usual, false, "see that the hole is to be as deep as the others").ifPresent(draft::fix);
 		}
@@ -74,19 +81,22 @@ public final class DrillTooDeep extends HoleRule {
 		double diameter = cut.tool().facts().diameter().filter(Fact::stated).map(Fact::value).orElse(Double.NaN);
 		double way = Math.abs(cut.tip() - cut.start());
 		boolean alone = visit.hole().makingBefore(visit.order()).stream().allMatch(other -> other.tool().index() == cut.tool().index());
-		if (cut.kind() != Cut.Kind.DRILL || !(cut.step() instanceof Step.Stroke drill) || drill.modal().scaled() || !alone || !(way > ONE_STROKE * diameter)
-				|| !(Math.abs(cut.tip()) > TIMES * Math.abs(visit.bottom()))) {
+		if (cut.kind() != Cut.Kind.DRILL || !(cut.step() instanceof Step.Stroke drill) || drill.modal().scaled() || !alone
+				|| !(way > ONE_STROKE * diameter) || !(Math.abs(cut.tip()) > TIMES * Math.abs(visit.bottom()))) {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(drill.modal().unit());
-		return Optional.of(Draft.of(this, Severity.WARNING, LevelFix.depthWord(drill).map(Location::of).orElseGet(() -> Location.of(cut.block())), cut.tool().name() + " goes down " + figures.length(way)
-				+ " in one stroke, " + Figures.number(way / diameter, 0) + " times its diameter, and the thread is " + figures.length(Math.abs(visit.bottom()))
+		return Optional.of(Draft.of(this, Severity.WARNING, LevelFix.depthWord(drill).map(Location::of).orElseGet(() ->
+				Location.of(cut.block())), cut.tool().name() + " goes down " + figures.length(way) + " in one stroke, "
+				+ Figures.number(way / diameter, 0) + " times its diameter, and the thread is " + figures.length(Math.abs(visit.bottom()))
 				+ " deep: the drill jams in its chips, or goes through the part and what is below it; see the digits of its depth, or peck")
-				.programmed("depth of the drill", figures.length(Math.abs(cut.tip())), cut.block()).known("diameter of the drill", figures.length(diameter), cut.tool().facts().diameter().orElseThrow()));
+				.programmed("depth of the drill", figures.length(Math.abs(cut.tip())), cut.block())
+				.known("diameter of the drill", figures.length(diameter), cut.tool().facts().diameter().orElseThrow()));
 	}
 
 	private Optional<Draft> tooDeep(Cut cut, double bottom) {
-		if (!(cut.step() instanceof Step.Stroke drill) || drill.relative() || drill.modal().scaled() || !(cut.tip() < TIMES * bottom && bottom < 0)) {
+		if (!(cut.step() instanceof Step.Stroke drill) || drill.relative() || drill.modal().scaled()
+				|| !(cut.tip() < TIMES * bottom && bottom < 0)) {
 			return Optional.empty();
 		}
 		Optional<WordRef> word = LevelFix.depthWord(drill).filter(depth -> depth.literal() && !pointed(depth) && othersPointed(drill));
@@ -113,8 +123,10 @@ public final class DrillTooDeep extends HoleRule {
 	private Draft draft(Cut cut, Step.Stroke drill, WordRef depth, double bottom, double meant) {
 		Figures figures = new Figures(drill.modal().unit());
 		String level = "Z" + Figures.number(meant / figures.unit().mm(), 4);
-		Draft draft = Draft.of(this, Severity.ERROR, Location.of(depth), Figures.written(depth) + " has no decimal point, R has one: " + cut.tool().name() + " goes " + figures.length(Math.abs(cut.tip()))
-				+ " deep, the thread " + figures.length(Math.abs(bottom)) + ": it drills through the part and what is below it, or hardly into it where the control counts steps; " + level)
+		Draft draft = Draft.of(this, Severity.ERROR, Location.of(depth), Figures.written(depth) + " has no decimal point, R has one: "
+				+ cut.tool().name() + " goes " + figures.length(Math.abs(cut.tip())) + " deep, the thread "
+				+ figures.length(Math.abs(bottom))
+				+ ": it drills through the part and what is below it, or hardly into it where the control counts steps; " + level)
 				.programmed("depth of the drill", figures.length(Math.abs(cut.tip())), depth.block());
 		LevelFix.depth(drill, meant, false, "see that the hole is to be so deep").ifPresent(draft::fix);
 		return draft;

@@ -29,8 +29,9 @@ import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /**
- * The tap's end comes near the drill's cone, into it, or to where the two meet. Full diameter depth h = tip depth - d/2 / tan(a/2). The tap's
- * nose n is smaller than d and meets the cone (d - n)/2 / tan(a/2) below h. Drill 5 at 118 degrees to 14 mm: h = 12.5; nose 3.7: contact at 12.9.
+ * The tap's end comes near the drill's cone, into it, or to where the two meet. Full diameter depth h = tip depth - d/2 / tan(a/2). The
+ * tap's nose n is smaller than d and meets the cone (d - n)/2 / tan(a/2) below h. Drill 5 at 118 degrees to 14 mm: h = 12.5; nose 3.7:
+ * contact at 12.9.
  */
 public final class DrillTooShallow extends HoleRule {
 
@@ -41,7 +42,10 @@ public final class DrillTooShallow extends HoleRule {
 	private static final double ROOM_NEEDED = 1.25;
 	/** Nobody taps deeper than so many diameters: the depth itself is a slip (common practice, no source). */
 	private static final double DEEPEST = 8;
-	/** The longest lead of a tap, turns (DIN 2197 form B, ASME B94.9 plug), and what is left free below a wall, mm or pitches (common practice, no source). */
+	/**
+	 * The longest lead of a tap, turns (DIN 2197 form B, ASME B94.9 plug), and what is left free below a wall, mm or pitches (common
+	 * practice, no source).
+	 */
 	private static final double LONGEST_LEAD = 6;
 	private static final double BELOW_WALL = 3;
 	/** Levels that are the same, mm. */
@@ -61,7 +65,8 @@ public final class DrillTooShallow extends HoleRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNREAD_BLOCK, Slip.NO_TAP, Slip.OTHER_AXIS, Slip.UNIT_WORD, Slip.OTHER_UNIT, Slip.HEIGHTS_MISREAD, Slip.OTHER_THREADS_HOLE, Slip.FEED_AND_DRILL);
+		return Set.of(Slip.UNREAD_BLOCK, Slip.NO_TAP, Slip.OTHER_AXIS, Slip.UNIT_WORD, Slip.OTHER_UNIT, Slip.HEIGHTS_MISREAD,
+				Slip.OTHER_THREADS_HOLE, Slip.FEED_AND_DRILL);
 	}
 
 	@Override
@@ -78,10 +83,12 @@ public final class DrillTooShallow extends HoleRule {
 		List<Room> rooms = new ArrayList<>(2);
 		for (TapStroke stroke : tapping.strokes().typical()) {
 			Optional<TapDepth> depth = TapDepth.of(tapping, stroke);
-			depth.filter(known -> !DrillsThatTap.of(work).before(stroke.place(), stroke.order())).flatMap(known -> bottom(known, work)).map(cut -> new Room(depth.get(), cut)).ifPresent(rooms::add);
+			depth.filter(known -> !DrillsThatTap.of(work).before(stroke.place(), stroke.order())).flatMap(known -> bottom(known, work))
+					.map(cut -> new Room(depth.get(), cut)).ifPresent(rooms::add);
 		}
 		// what the thickness of the part tells of the deepest holes is not true of those that end higher
-		double deepest = through && !tapping.wanted().through().get().stated() ? rooms.stream().mapToDouble(Room::full).max().orElse(0) - SAME : Double.NEGATIVE_INFINITY;
+		double deepest = through && !tapping.wanted().through().get().stated()
+				? rooms.stream().mapToDouble(Room::full).max().orElse(0) - SAME : Double.NEGATIVE_INFINITY;
 		// what goes through the part may end in the bar that the part is cut off from
 		boolean inBar = through && Parted.behind(tapping, work).isPresent();
 		rooms.removeIf(room -> through && room.full() >= deepest && !room.endsInside() && !(inBar && room.meets()));
@@ -115,12 +122,13 @@ public final class DrillTooShallow extends HoleRule {
 		}
 
 		/**
-		 * Whether a hole that is to go through cannot: its full diameter ends in the wall, or so far above the tap's tip that neither the longest
-		 * lead nor what is usually left free below a wall explains it.
+		 * Whether a hole that is to go through cannot: its full diameter ends in the wall, or so far above the tap's tip that neither the
+		 * longest lead nor what is usually left free below a wall explains it.
 		 */
 		boolean endsInside() {
 			Optional<Fact<Double>> wall = depth.tapping().wanted().wall().filter(Fact::stated);
-			double enough = wall.map(Fact::value).orElseGet(() -> depth.tip() - LONGEST_LEAD * depth.pitch() - Math.max(BELOW_WALL, BELOW_WALL * depth.pitch()));
+			double enough = wall.map(Fact::value)
+					.orElseGet(() -> depth.tip() - LONGEST_LEAD * depth.pitch() - Math.max(BELOW_WALL, BELOW_WALL * depth.pitch()));
 			return full() < Math.min(enough, depth.tip()) - Written.open(cut.resolution()) - 1e-6;
 		}
 
@@ -141,8 +149,8 @@ public final class DrillTooShallow extends HoleRule {
 
 		/** How deep the hole goes on with a smaller diameter: chips fall there too. */
 		double pilot() {
-			return depth.stroke().hole().makingBefore(depth.stroke().order()).stream().map(Cut::shoulder).filter(level -> !Double.isNaN(level))
-					.mapToDouble(depth::below).max().orElse(0);
+			return depth.stroke().hole().makingBefore(depth.stroke().order()).stream().map(Cut::shoulder)
+					.filter(level -> !Double.isNaN(level)).mapToDouble(depth::below).max().orElse(0);
 		}
 
 		/** Not 2.5 under M3 in an inch program, where millimetres are meant: a drill twice as wide as the thread makes no hole for it. */
@@ -152,7 +160,8 @@ public final class DrillTooShallow extends HoleRule {
 		}
 
 		double diameter() {
-			return cut.diameter().filter(d -> fitsThread()).map(Fact::value).orElseGet(() -> depth.tapping().wanted().thread().map(t -> t.value().diameter() - t.value().pitch()).orElse(0.0));
+			return cut.diameter().filter(d -> fitsThread()).map(Fact::value).orElseGet(() -> depth.tapping().wanted().thread()
+					.map(t -> t.value().diameter() - t.value().pitch()).orElse(0.0));
 		}
 
 		/** The tap's front end, mm: as stated, else the drill's diameter less what the lead takes off. */
@@ -175,7 +184,8 @@ public final class DrillTooShallow extends HoleRule {
 			return Optional.empty();
 		}
 		double thread = depth.tapping().wanted().thread().map(t -> t.value().diameter()).orElse(Double.NaN);
-		Optional<Cut> size = AnotherPart.inPart(work, depth.stroke().hole(), depth.stroke().order()).threadedBefore(depth.stroke().order(), thread);
+		Optional<Cut> size = AnotherPart.inPart(work, depth.stroke().hole(), depth.stroke().order())
+				.threadedBefore(depth.stroke().order(), thread);
 		double wide = size.flatMap(Cut::diameter).map(Fact::value).orElse(0.0);
 		return making.stream().filter(c -> c.diameter().map(Fact::value).orElse(wide) > wide - depth.pitch() / 4)
 				.max((one, other) -> Double.compare(end(one, depth), end(other, depth)));
@@ -204,29 +214,38 @@ public final class DrillTooShallow extends HoleRule {
 		}
 		Figures figures = room.depth().figures();
 		double needed = Math.ceil((room.depth().tip() + wanted + room.cone()) * 10) / 10;
-		String where = inBar ? "the part is cut off from the bar later, the tap goes " : through ? "the tap goes through, " : "the tap goes ";
-		String fact = where + figures.length(room.depth().tip()) + " deep, the hole has its full diameter down to " + figures.length(room.full()) + ": ";
+		String where = inBar ? "the part is cut off from the bar later, the tap goes " : through ? "the tap goes through, "
+				: "the tap goes ";
+		String fact = where + figures.length(room.depth().tip()) + " deep, the hole has its full diameter down to "
+				+ figures.length(room.full()) + ": ";
 		String cone = room.cone() > 0 ? "the drill's cone" : "the end of the full diameter";
 		// nobody says where the wall ends
-		boolean open = through && !inBar && tapping.wanted().through().filter(Fact::stated).isPresent() && tapping.wanted().wall().filter(Fact::stated).isEmpty();
-		String what = open ? figures.length(-clearance) + " above the tap's end, more than a tap's lead and the way that is left free below a wall" : meets ? "its end meets " + cone + " at " + figures.length(room.full() + room.contact()) + " and the tap breaks"
-				: enters ? figures.length(-clearance) + " into " + cone + ", which it would meet at " + figures.length(room.full() + room.contact())
-						: figures.length(clearance) + " below the tap, " + figures.length(wanted) + " is usual for " + (forming ? "forming" : "chips");
-		Optional<String> sign = room.endsInside() ? Optional.empty() : new ThroughSigns(tapping, work).of(room.cut(), room.depth(), room.full());
+		boolean open = through && !inBar && tapping.wanted().through().filter(Fact::stated).isPresent()
+				&& tapping.wanted().wall().filter(Fact::stated).isEmpty();
+		String what = open ? figures.length(-clearance)
+				+ " above the tap's end, more than a tap's lead and the way that is left free below a wall" : meets
+				? "its end meets " + cone + " at " + figures.length(room.full() + room.contact()) + " and the tap breaks" : enters
+				? figures.length(-clearance) + " into " + cone + ", which it would meet at " + figures.length(room.full() + room.contact())
+				: figures.length(clearance) + " below the tap, " + figures.length(wanted) + " is usual for "
+				+ (forming ? "forming" : "chips");
+		Optional<String> sign = room.endsInside() ? Optional.empty()
+				: new ThroughSigns(tapping, work).of(room.cut(), room.depth(), room.full());
 		boolean slip = tapping.wanted().thread().filter(t -> room.depth().tip() > DEEPEST * t.value().diameter()).isPresent();
-		String message = sign.map(why -> fact + "it is taken to go through, for " + why + "; drill to " + figures.length(needed) + " if it does not")
-				.orElse(fact + what + (slip ? "; see the depth of the tap" : "; drill to " + figures.length(needed) + (open ? ", or see the depth of the tap" : "")));
+		String message = sign.map(why -> fact + "it is taken to go through, for " + why + "; drill to " + figures.length(needed)
+				+ " if it does not").orElse(fact + what + (slip ? "; see the depth of the tap" : "; drill to " + figures.length(needed)
+						+ (open ? ", or see the depth of the tap" : "")));
 		boolean tight = !enters && clearance > ROOM_NEEDED * room.depth().pitch() + slack;
 		Severity severity = sign.isPresent() || tight ? Severity.INFORMATION : meets && !open ? Severity.ERROR : Severity.WARNING;
 		Draft draft = Draft.of(this, severity, room.depth().depthWord(), room.depth().stroke().block(), message);
-		room.depth().evidence(draft).programmed("depth of the drill's tip", figures.length(room.depth().below(room.cut().tip())), room.cut().block())
-				.related(room.cut().block(), "the drill block")
+		room.depth().evidence(draft).programmed("depth of the drill's tip", figures.length(room.depth().below(room.cut().tip())),
+				room.cut().block()).related(room.cut().block(), "the drill block")
 				.from("room below the tap", Figures.number(wanted / room.depth().pitch(), 1) + " pitches", "common practice, no source");
 		room.cut().diameter().ifPresent(d -> draft.known("drill", figures.fine(d.value()), d));
 		if (assumed) {
 			draft.from("drill", figures.fine(room.diameter()), "not stated; D - P of the thread and a point of 118 degrees assumed");
 		}
-		room.cut().tool().facts().pointAngle().ifPresent(a -> draft.known("point angle", Figures.number(Math.toDegrees(a.value()), 0) + " degrees", a));
+		room.cut().tool().facts().pointAngle()
+				.ifPresent(a -> draft.known("point angle", Figures.number(Math.toDegrees(a.value()), 0) + " degrees", a));
 		draft.from("front end of the tap", figures.length(room.nose()), tapping.tool().facts().nose().map(Fact::origin)
 				.orElse("drill less the lead at 15 degrees (8 with spiral point), DIN 2197, from memory"));
 		if (sign.isEmpty() && !slip) {
@@ -240,8 +259,10 @@ public final class DrillTooShallow extends HoleRule {
 		Tapping tapping = like.depth().tapping();
 		Map<WordRef, Fix> fixes = new LinkedHashMap<>();
 		for (TapStroke stroke : tapping.strokes().where(kind -> asShallow(tapping, kind, like, wanted, work).isPresent())) {
-			asShallow(tapping, stroke, like, wanted, work).ifPresent(room -> LevelFix.depthWord((Step.Stroke) room.cut().step()).filter(word -> !fixes.containsKey(word)).ifPresent(word -> LevelFix
-					.depth((Step.Stroke) room.cut().step(), room.depth().level(needed), false, "see that wall and drawing allow the deeper hole").ifPresent(fix -> fixes.put(word, fix))));
+			asShallow(tapping, stroke, like, wanted, work).ifPresent(room -> LevelFix.depthWord((Step.Stroke) room.cut().step())
+					.filter(word -> !fixes.containsKey(word))
+					.ifPresent(word -> LevelFix.depth((Step.Stroke) room.cut().step(), room.depth().level(needed), false,
+							"see that wall and drawing allow the deeper hole").ifPresent(fix -> fixes.put(word, fix))));
 		}
 		return List.copyOf(fixes.values());
 	}
@@ -249,6 +270,7 @@ public final class DrillTooShallow extends HoleRule {
 	/** What lies below a tap whose hole a cycle drills as deep as another, and too shallow for it. */
 	private static Optional<Room> asShallow(Tapping tapping, TapStroke stroke, Room like, double wanted, Work work) {
 		return TapDepth.of(tapping, stroke).flatMap(depth -> bottom(depth, work).map(cut -> new Room(depth, cut)))
-				.filter(room -> room.cut().step() instanceof Step.Stroke && room.cut().tip() == like.cut().tip() && room.clearance() < wanted - room.slack());
+				.filter(room -> room.cut().step() instanceof Step.Stroke && room.cut().tip() == like.cut().tip()
+						&& room.clearance() < wanted - room.slack());
 	}
 }

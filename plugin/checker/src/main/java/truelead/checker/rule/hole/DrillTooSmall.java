@@ -29,7 +29,8 @@ public final class DrillTooSmall extends HoleRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNIT_WORD, Slip.FEED_AND_DRILL, Slip.HELIX_AND_DRILL, Slip.PATH_AND_DRILL, Slip.OTHER_THREAD_CUT, Slip.BORE_SHALLOW, Slip.BLOCK_LEFT_OUT);
+		return Set.of(Slip.UNIT_WORD, Slip.FEED_AND_DRILL, Slip.HELIX_AND_DRILL, Slip.PATH_AND_DRILL, Slip.OTHER_THREAD_CUT,
+				Slip.BORE_SHALLOW, Slip.BLOCK_LEFT_OUT);
 	}
 
 	@Override
@@ -41,9 +42,11 @@ public final class DrillTooSmall extends HoleRule {
 	@Override
 	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		Figures figures = new Figures(visits.get(0).modal().unit());
-		TaperHole.of(operation, visits.typical()).flatMap(hole -> hole.small(this, operation, figures)).ifPresent(draft -> SwappedDrills.told(operation, draft, work, found));
+		TaperHole.of(operation, visits.typical()).flatMap(hole -> hole.small(this, operation, figures))
+				.ifPresent(draft -> SwappedDrills.told(operation, draft, work, found));
 		for (DrilledSize size : visits.sizes()) {
-			Optional<Draft> draft = size.usual() ? Optional.empty() : size.forming() ? formed(operation, visits, size, figures) : cut(operation, visits, size, figures);
+			Optional<Draft> draft = size.usual() ? Optional.empty() : size.forming() ? formed(operation, visits, size, figures)
+					: cut(operation, visits, size, figures);
 			if (draft.isPresent()) {
 				SwappedDrills.told(operation, draft.get(), work, found);
 				return;
@@ -59,9 +62,10 @@ public final class DrillTooSmall extends HoleRule {
 		if (missing <= DrilledSize.WRITTEN) {
 			return Optional.empty();
 		}
-		String message = size.hole(visits, figures) + " is " + size.made() + " " + figures.fine(size.d()) + ", the smallest minor diameter of " + size.threadName()
-				+ size.inClass() + " is " + figures.fine(least.getAsDouble()) + ": " + figures.fine(missing) + " too small, "
-				+ Figures.number(size.percent(), 0) + " % of thread, and " + (operation instanceof Tapping ? "the tap may break" : "the screw does not go in") + "; " + size.right(figures);
+		String message = size.hole(visits, figures) + " is " + size.made() + " " + figures.fine(size.d())
+				+ ", the smallest minor diameter of " + size.threadName() + size.inClass() + " is " + figures.fine(least.getAsDouble())
+				+ ": " + figures.fine(missing) + " too small, " + Figures.number(size.percent(), 0) + " % of thread, and "
+				+ (operation instanceof Tapping ? "the tap may break" : "the screw does not go in") + "; " + size.right(figures);
 		return Optional.of(size.evidence(Draft.of(this, missing > FAR * size.thread().value().pitch() ? Severity.ERROR : Severity.WARNING,
 				Location.of(size.at(operation, visits)), message), figures));
 	}
@@ -71,8 +75,9 @@ public final class DrillTooSmall extends HoleRule {
 		if (size.percent() <= HIGH + shift) {
 			return Optional.empty();
 		}
-		String message = size.hole(visits, figures) + " is " + size.made() + " " + figures.fine(size.d()) + " for forming " + size.threadName() + ", "
-				+ Figures.number(size.percent(), 0) + " % of thread: more than 75 %, and a forming tap has nowhere to push the metal; " + size.right(figures);
+		String message = size.hole(visits, figures) + " is " + size.made() + " " + figures.fine(size.d()) + " for forming "
+				+ size.threadName() + ", " + Figures.number(size.percent(), 0)
+				+ " % of thread: more than 75 %, and a forming tap has nowhere to push the metal; " + size.right(figures);
 		return Optional.of(size.evidence(Draft.of(this, size.percent() > TOO_HIGH + shift ? Severity.ERROR : Severity.WARNING,
 				Location.of(size.at(operation, visits)), message), figures));
 	}

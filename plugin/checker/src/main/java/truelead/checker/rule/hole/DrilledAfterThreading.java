@@ -37,15 +37,19 @@ public final class DrilledAfterThreading extends HoleRule {
 		Cut cut = again(first, work).orElseThrow();
 		Figures figures = new Figures(first.modal().unit());
 		String with = cut.diameter().map(d -> " with diameter " + figures.length(d.value())).orElse("");
-		String message = "the hole at " + at(first.hole().place(), figures) + " is drilled again" + with + " after " + operation.tool().name()
-				+ " threaded it in line " + (first.block().line() + 1) + more(spoiled) + ": the thread is cut away; drill before threading";
+		String message = "the hole at " + at(first.hole().place(), figures) + " is drilled again" + with + " after "
+				+ operation.tool().name() + " threaded it in line " + (first.block().line() + 1) + more(spoiled)
+				+ ": the thread is cut away; drill before threading";
 		Draft draft = Draft.of(this, Severity.ERROR, Location.of(cut.block()), message)
-				.programmed("place", at(first.hole().place(), figures), cut.block()).related(first.block(), "the block that threads the hole");
+				.programmed("place", at(first.hole().place(), figures), cut.block())
+				.related(first.block(), "the block that threads the hole");
 		cut.diameter().ifPresent(d -> draft.known("diameter of the later tool", figures.length(d.value()), d));
 		found.accept(draft);
 	}
 
-	/** A later cut as wide as the hole and deeper than half of it; a counterbore at the top, or a smaller hole through the bottom, is none. */
+	/**
+	 * A later cut as wide as the hole and deeper than half of it; a counterbore at the top, or a smaller hole through the bottom, is none.
+	 */
 	private static Optional<Cut> again(Visit visit, Work work) {
 		Optional<Cut> before = visit.hole().deepestBefore(visit.order());
 		if (before.isEmpty()) {
@@ -54,14 +58,15 @@ public final class DrilledAfterThreading extends HoleRule {
 		double half = (before.get().start() + before.get().tip()) / 2;
 		double size = visit.hole().sizedBefore(visit.order()).flatMap(Cut::diameter).map(Fact::value).orElse(Double.NaN);
 		return visit.hole().making().stream().filter(c -> c.order() > visit.order() && c.direction() * (c.tip() - half) > 0)
-				.filter(c -> c.tool().number() > 0 && visit.hole().makingBefore(visit.order()).stream().anyMatch(b -> b.tool().number() == c.tool().number())
+				.filter(c -> c.tool().number() > 0 && visit.hole().makingBefore(visit.order()).stream().anyMatch(b ->
+						b.tool().number() == c.tool().number())
 						|| c.diameter().map(Fact::value).filter(d -> d > size - 0.05).isPresent())
 				.filter(c -> !nextPart(c, visit, work)).findFirst();
 	}
 
 	/** On a lathe the block that made the hole comes again for the next part of the bar; and at a stop the part may be turned over. */
 	private static boolean nextPart(Cut cut, Visit visit, Work work) {
-		return work.shop().profile().isLathe() && visit.hole().makingBefore(visit.order()).stream().anyMatch(before -> before.block().sameBlock(cut.block()))
-				|| AnotherPart.between(work, visit.hole(), visit.order(), cut.order());
+		return work.shop().profile().isLathe() && visit.hole().makingBefore(visit.order()).stream().anyMatch(before -> before.block()
+				.sameBlock(cut.block())) || AnotherPart.between(work, visit.hole(), visit.order(), cut.order());
 	}
 }

@@ -34,12 +34,16 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 	/** What written decimals of a drill leave open, mm: half of 0.01. */
 	static final double WRITTEN = 0.005;
 
-	/** The size at a visit; empty where diameter or thread is not stated, the diameter belongs to no hole for this thread, and for taper threads, whose hole is a cone. */
+	/**
+	 * The size at a visit; empty where diameter or thread is not stated, the diameter belongs to no hole for this thread, and for taper
+	 * threads, whose hole is a cone.
+	 */
 	static Optional<DrilledSize> of(ThreadingOperation operation, Visit visit) {
-		Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread().filter(t -> !t.value().system().taper() && !operation.wanted().wireInsert());
+		Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread().filter(t -> !t.value().system().taper()
+				&& !operation.wanted().wireInsert());
 		Optional<Cut> cut = thread.flatMap(t -> visit.hole().threadedBefore(visit.order(), t.value().diameter()));
-		return thread.flatMap(t -> cut.flatMap(c -> c.diameter().filter(Fact::stated)
-				.filter(d -> d.value() < 2 * t.value().diameter()).map(d -> new DrilledSize(c, d, t, ToolName.forms(operation.tool().facts())))));
+		return thread.flatMap(t -> cut.flatMap(c -> c.diameter().filter(Fact::stated).filter(d -> d.value() < 2 * t.value().diameter())
+				.map(d -> new DrilledSize(c, d, t, ToolName.forms(operation.tool().facts())))));
 	}
 
 	/** The different sizes that an operation finds, in the order it comes to them: a pattern of ten thousand holes has one. */
@@ -69,7 +73,10 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 		return ThreadTable.standard().limits(thread.value());
 	}
 
-	/** Whether no drill for the thread leaves such a hole: it is wider than the thread, or a pitch and more narrower than its minor diameter. */
+	/**
+	 * Whether no drill for the thread leaves such a hole: it is wider than the thread, or a pitch and more narrower than its minor
+	 * diameter.
+	 */
 	private boolean ofAnother() {
 		double least = limits().map(l -> l.minorMinMm().orElse(0)).orElse(0.0);
 		return d() >= thread.value().diameter() || d() <= least - thread.value().pitch();
@@ -80,9 +87,13 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 		return Math.max(0, forming ? FormHole.percent(thread.value(), d()) : TapDrill.percentOfThread(thread.value(), d()));
 	}
 
-	/** Whether it is the drill of the tables or the nearest made for forming, which is never wrong even where a limit is rounded the other way. */
+	/**
+	 * Whether it is the drill of the tables or the nearest made for forming, which is never wrong even where a limit is rounded the other
+	 * way.
+	 */
 	boolean usual() {
-		Optional<Double> chart = forming ? FormHole.drill(thread.value()).map(DrillSizes.Drill::diameter) : TapDrill.cutting(thread.value()).map(TapDrill::diameter);
+		Optional<Double> chart = forming ? FormHole.drill(thread.value()).map(DrillSizes.Drill::diameter)
+				: TapDrill.cutting(thread.value()).map(TapDrill::diameter);
 		return chart.filter(x -> Math.abs(x - d()) <= 2 * WRITTEN).isPresent();
 	}
 
@@ -118,14 +129,17 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 	}
 
 	private Optional<Visit> first(Visits visits) {
-		return visits.sizes().size() < 2 ? Optional.empty() : visits.typical().stream().filter(visit -> visit.hole().threadedBefore(visit.order(), thread.value().diameter()).filter(cut::equals).isPresent()).findFirst();
+		return visits.sizes().size() < 2 ? Optional.empty() : visits.typical().stream().filter(visit -> visit.hole()
+				.threadedBefore(visit.order(), thread.value().diameter()).filter(cut::equals).isPresent()).findFirst();
 	}
 
 	/** What is right: {@code drill 5.0}, or between what limits a hole is to be bored or milled; empty where none is known. */
 	String right(Figures figures) {
-		Optional<Limits> range = cut.kind() == Cut.Kind.BORE || cut.kind() == Cut.Kind.MILL ? limits().filter(l -> l.minorMinMm().isPresent() && l.minorMaxMm().isPresent()) : Optional.empty();
+		Optional<Limits> range = cut.kind() == Cut.Kind.BORE || cut.kind() == Cut.Kind.MILL
+				? limits().filter(l -> l.minorMinMm().isPresent() && l.minorMaxMm().isPresent()) : Optional.empty();
 		if (range.isPresent() && !forming) {
-			return (cut.kind() == Cut.Kind.BORE ? "bore " : "mill ") + figures.fine(range.get().minorMinMm().getAsDouble()) + " to " + figures.fine(range.get().minorMaxMm().getAsDouble());
+			return (cut.kind() == Cut.Kind.BORE ? "bore " : "mill ") + figures.fine(range.get().minorMinMm().getAsDouble()) + " to "
+					+ figures.fine(range.get().minorMaxMm().getAsDouble());
 		}
 		return drill(figures.unit());
 	}
@@ -157,11 +171,14 @@ record DrilledSize(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, boolean
 			draft.from("hole of another thread", figures.fine(d()), "the drill").tells(Slip.OTHER_THREADS_HOLE);
 		}
 		if (forming) {
-			return draft.from("percent of thread", Figures.number(percent(), 0) + " %", "(D - d) / (0.0068 P), Machinery's Handbook, cold form tapping");
+			return draft.from("percent of thread", Figures.number(percent(), 0) + " %",
+					"(D - d) / (0.0068 P), Machinery's Handbook, cold form tapping");
 		}
-		limits().ifPresent(l -> draft.from(("minor diameter " + className()).strip(), (l.minorMinMm().isPresent() ? figures.fine(l.minorMinMm().getAsDouble()) : "") + " to "
-				+ (l.minorMaxMm().isPresent() ? figures.fine(l.minorMaxMm().getAsDouble()) : ""), l.source()));
+		limits().ifPresent(l -> draft.from(("minor diameter " + className()).strip(),
+				(l.minorMinMm().isPresent() ? figures.fine(l.minorMinMm().getAsDouble()) : "") + " to " + (l.minorMaxMm().isPresent()
+						? figures.fine(l.minorMaxMm().getAsDouble()) : ""), l.source()));
 		double depth = 2 * thread.value().system().depthOverPitch();
-		return draft.from("percent of thread", Figures.number(percent(), 0) + " %", "(D - d) / (" + Figures.number(depth, 3) + " P)" + (depth > 1.2989 && depth < 1.3 ? ", Machinery's Handbook" : ""));
+		return draft.from("percent of thread", Figures.number(percent(), 0) + " %", "(D - d) / (" + Figures.number(depth, 3) + " P)"
+				+ (depth > 1.2989 && depth < 1.3 ? ", Machinery's Handbook" : ""));
 	}
 }

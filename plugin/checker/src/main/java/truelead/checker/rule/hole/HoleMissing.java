@@ -36,7 +36,8 @@ public final class HoleMissing extends HoleRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.NO_TAP, Slip.UNREAD_BLOCK, Slip.UNIT_WORD, Slip.LEFT_ON, Slip.OTHER_AXIS, Slip.DISTANCE_MODE, Slip.DRILLED_LATE, Slip.OTHER_THREAD_CUT, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.BLOCK_LEFT_OUT);
+		return Set.of(Slip.NO_TAP, Slip.UNREAD_BLOCK, Slip.UNIT_WORD, Slip.LEFT_ON, Slip.OTHER_AXIS, Slip.DISTANCE_MODE, Slip.DRILLED_LATE,
+				Slip.OTHER_THREAD_CUT, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.BLOCK_LEFT_OUT);
 	}
 
 	@Override
@@ -56,12 +57,16 @@ public final class HoleMissing extends HoleRule {
 		Visit first = missing.get(0);
 		Figures figures = new Figures(first.modal().unit());
 		Optional<NotFollowed> call = NotHere.drilling(first.order(), work);
-		String message = "nothing in this program makes a hole at " + at(first.hole().place(), figures) + " before " + operation.tool().name() + " goes in" + (others ? more(missing) : nor(missing))
-				+ (call.isPresent() ? ": by the program that line " + (call.get().block().line() + 1) + " calls, which is not here?" : others ? "; other holes of the operation are made here: drill it with them, or take its place out" : why(spot, idle, meant, first, figures));
+		String message = "nothing in this program makes a hole at " + at(first.hole().place(), figures) + " before "
+				+ operation.tool().name() + " goes in" + (others ? more(missing) : nor(missing))
+				+ (call.isPresent() ? ": by the program that line " + (call.get().block().line() + 1) + " calls, which is not here?"
+						: others ? "; other holes of the operation are made here: drill it with them, or take its place out"
+						: why(spot, idle, meant, first, figures));
 		boolean elsewhere = call.isPresent() || !others && meant.isEmpty() && spot.isEmpty() && idle.isEmpty();
 		Draft draft = Draft.of(this, elsewhere ? Severity.INFORMATION : Severity.ERROR, Location.of(first.block()), message)
 				.programmed("place", at(first.hole().place(), figures), first.block())
-				.from("same place", "within " + figures.fine(work.shop().profile().positionTolerance()), "machine profile " + work.shop().profile().name());
+				.from("same place", "within " + figures.fine(work.shop().profile().positionTolerance()), "machine profile "
+						+ work.shop().profile().name());
 		idle.flatMap(ToolUse::change).ifPresent(change -> draft.related(change, "the drill that cuts nothing"));
 		call.ifPresent(to -> draft.related(to.block(), "calls a program that is not here"));
 		spot.ifPresent(cut -> draft.related(cut.block(), "the block that centres it"));
@@ -81,8 +86,11 @@ public final class HoleMissing extends HoleRule {
 		}
 		double diameter = thread.get().diameter();
 		double lead = thread.get().lead();
-		return work.once(name() + operation.tool().index() + ' ' + diameter + ' ' + lead, () -> anyMade(work.operations().stream().filter(other -> other instanceof ThreadMilling && other.tool().index() == operation.tool().index()
-				&& other.wanted().statedThread().filter(t -> t.value().diameter() == diameter && t.value().lead() == lead).isPresent()).toList(), work));
+		return work.once(name() + operation.tool().index() + ' ' + diameter + ' ' + lead,
+				() -> anyMade(work.operations().stream().filter(other -> other instanceof ThreadMilling
+						&& other.tool().index() == operation.tool().index()
+						&& other.wanted().statedThread().filter(t -> t.value().diameter() == diameter
+								&& t.value().lead() == lead).isPresent()).toList(), work));
 	}
 
 	private static String why(Optional<Cut> spot, Optional<ToolUse> idle, List<Hole> meant, Visit first, Figures figures) {
@@ -96,15 +104,21 @@ public final class HoleMissing extends HoleRule {
 		return meant.isEmpty() ? ": made elsewhere?" : instead(meant, first, figures);
 	}
 
-	/** What marks all the places for a drill that never comes: a centre drill, or a spot drill that would not touch the wall of a hole made elsewhere. */
+	/**
+	 * What marks all the places for a drill that never comes: a centre drill, or a spot drill that would not touch the wall of a hole made
+	 * elsewhere.
+	 */
 	private static Optional<Cut> spotted(ThreadingOperation operation, List<Visit> missing) {
-		double minor = operation.wanted().statedThread().map(t -> t.value().diameter() - 2 * t.value().system().profileOverPitch() * t.value().pitch()).orElse(0.0);
+		double minor = operation.wanted().statedThread()
+				.map(t -> t.value().diameter() - 2 * t.value().system().profileOverPitch() * t.value().pitch()).orElse(0.0);
 		Fact<Double> surface = operation.wanted().surface();
 		double level = surface.stated() ? surface.value() : 0;
-		double half = operation instanceof Tapping tapping && !tapping.strokes().isEmpty() ? level + (tapping.strokes().get(0).bottom() - level) / 2 : Double.NaN;
+		double half = operation instanceof Tapping tapping && !tapping.strokes().isEmpty()
+				? level + (tapping.strokes().get(0).bottom() - level) / 2 : Double.NaN;
 		Optional<Cut> first = Optional.empty();
 		for (Visit visit : missing) {
-			Optional<Cut> spot = visit.hole().edgeBefore(visit.order()).stream().filter(cut -> cut.tip() > half && centres(cut, level, minor)).findFirst();
+			Optional<Cut> spot = visit.hole().edgeBefore(visit.order()).stream()
+					.filter(cut -> cut.tip() > half && centres(cut, level, minor)).findFirst();
 			if (spot.isEmpty()) {
 				return Optional.empty();
 			}
@@ -132,7 +146,8 @@ public final class HoleMissing extends HoleRule {
 		Place place = meant.get(0).place();
 		boolean shifted = !place.comparable(first.hole().place());
 		String holes = meant.size() == 1 ? "the hole at " : meant.size() + " holes, the first at ";
-		return "; " + holes + at(place, figures) + (shifted ? " under another work offset or shift" : "") + (meant.size() == 1 ? " is" : ", are")
-				+ " made and never threaded: see " + (shifted ? "G54 to G59, shifts and rotation" : "the positions") + " of the tool";
+		return "; " + holes + at(place, figures) + (shifted ? " under another work offset or shift" : "")
+				+ (meant.size() == 1 ? " is" : ", are") + " made and never threaded: see " + (shifted ? "G54 to G59, shifts and rotation"
+						: "the positions") + " of the tool";
 	}
 }

@@ -32,7 +32,8 @@ public final class HoleOffPosition extends HoleRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.LEFT_ON, Slip.OTHER_AXIS, Slip.UNIT_WORD, Slip.DISTANCE_MODE, Slip.STEPS_ADD_UP, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.TURNED_ROUND, Slip.LEAD_OUT_MISSING, Slip.ABOVE_WORK, Slip.BLOCK_LEFT_OUT);
+		return Set.of(Slip.LEFT_ON, Slip.OTHER_AXIS, Slip.UNIT_WORD, Slip.DISTANCE_MODE, Slip.STEPS_ADD_UP, Slip.NO_CENTRE,
+				Slip.CENTRE_WITH_RADIUS, Slip.TURNED_ROUND, Slip.LEAD_OUT_MISSING, Slip.ABOVE_WORK, Slip.BLOCK_LEFT_OUT);
 	}
 
 	/** Whether a place has X or Y from the next block above it, of one without a hole: the slip there takes it along. */
@@ -40,7 +41,8 @@ public final class HoleOffPosition extends HoleRule {
 		Place place = visit.hole().place();
 		Place before = missed.hole().place();
 		return missed.order() < visit.order() && place.comparable(before) && next(missed.block(), visit.block())
-				&& (place.u() == before.u() && !says(visit.block(), place.plane().first()) || place.v() == before.v() && !says(visit.block(), place.plane().second()));
+				&& (place.u() == before.u() && !says(visit.block(), place.plane().first())
+						|| place.v() == before.v() && !says(visit.block(), place.plane().second()));
 	}
 
 	private static boolean next(BlockRef block, BlockRef later) {
@@ -56,7 +58,8 @@ public final class HoleOffPosition extends HoleRule {
 	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		double diameter = diameter(operation);
 		List<Visit> missing = HoleState.MISSING.of(visits, work, diameter);
-		List<Visit> off = HoleState.BESIDE.of(visits, work, diameter).stream().filter(visit -> missing.stream().noneMatch(missed -> follows(visit, missed))).toList();
+		List<Visit> off = HoleState.BESIDE.of(visits, work, diameter).stream()
+				.filter(visit -> missing.stream().noneMatch(missed -> follows(visit, missed))).toList();
 		if (off.isEmpty()) {
 			return;
 		}
@@ -66,12 +69,14 @@ public final class HoleOffPosition extends HoleRule {
 		BlockRef made = hole.making().get(0).block();
 		boolean threadsBeside = first.off() > 0 && hole == first.hole();
 		double distance = threadsBeside ? first.off() : hole.place().distance(first.hole().place());
-		String message = operation.tool().name() + (threadsBeside ? " threads about a centre beside the hole" : " goes in at " + at(first.hole().place(), figures)) + ", the hole is at " + at(hole.place(), figures) + ": "
+		String message = operation.tool().name() + (threadsBeside ? " threads about a centre beside the hole"
+				: " goes in at " + at(first.hole().place(), figures)) + ", the hole is at " + at(hole.place(), figures) + ": "
 				+ figures.fine(distance) + " off" + more(off) + "; the same position for both";
 		Draft draft = Draft.of(this, Severity.WARNING, Location.of(first.block()), message)
 				.programmed("place of the thread", at(first.hole().place(), figures), first.block())
 				.programmed("place of the hole", at(hole.place(), figures), made).related(made, "the block that makes the hole")
-				.from("same place", "within " + figures.fine(work.shop().profile().positionTolerance()), "machine profile " + work.shop().profile().name());
+				.from("same place", "within " + figures.fine(work.shop().profile().positionTolerance()), "machine profile "
+						+ work.shop().profile().name());
 		found.accept(others(draft, off, "also off its hole"));
 	}
 }

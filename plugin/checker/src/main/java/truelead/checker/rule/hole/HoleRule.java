@@ -28,7 +28,8 @@ abstract class HoleRule extends NamedRule {
 				check(operation, visits, work, draft -> found.accept(draft.on(operation).finding()));
 			}
 		}
-		work.course().singlePoints().stream().filter(turned -> AnotherThread.turned(turned).isEmpty()).forEach(turned -> turned(turned, draft -> found.accept(draft.finding())));
+		work.course().singlePoints().stream().filter(turned -> AnotherThread.turned(turned).isEmpty())
+				.forEach(turned -> turned(turned, draft -> found.accept(draft.finding())));
 	}
 
 	/** Looks at a thread that a lathe cuts by a single point; nothing, unless a rule says so. */
@@ -47,7 +48,8 @@ abstract class HoleRule extends NamedRule {
 	/** A place in the program's unit: {@code X30 Y10}, {@code X30 Y10 A90} where a rotary axis is turned. */
 	static String at(Place place, Figures figures) {
 		String letters = "XYZ";
-		return letters.charAt(place.plane().first()) + figures.coordinate(place.u()) + " " + letters.charAt(place.plane().second()) + figures.coordinate(place.v()) + turned(place.rotary());
+		return letters.charAt(place.plane().first()) + figures.coordinate(place.u()) + " " + letters.charAt(place.plane().second())
+				+ figures.coordinate(place.v()) + turned(place.rotary());
 	}
 
 	private static String turned(Rotary rotary) {

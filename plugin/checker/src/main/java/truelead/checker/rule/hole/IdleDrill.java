@@ -11,13 +11,19 @@ import truelead.checker.tool.ToolUse;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
-/** A drill of the program that was to make the holes of an operation, because it fits the thread, moves, and never cuts: its cycle was left out. */
+/**
+ * A drill of the program that was to make the holes of an operation, because it fits the thread, moves, and never cuts: its cycle was left
+ * out.
+ */
 final class IdleDrill {
 
 	private IdleDrill() {
 	}
 
-	/** The last such drill before the operation, in the same program of the file; none where what a drill did is not known to the last block. */
+	/**
+	 * The last such drill before the operation, in the same program of the file; none where what a drill did is not known to the last
+	 * block.
+	 */
 	static Optional<ToolUse> before(ThreadingOperation operation, Work work) {
 		Optional<ThreadSpec> thread = operation.wanted().statedThread().map(Fact::value);
 		if (thread.isEmpty() || !work.shop().profile().blockDelete().isEmpty()) {
@@ -26,7 +32,8 @@ final class IdleDrill {
 		List<ToolUse> tools = work.tools();
 		for (int index = operation.tool().index() - 1; index >= 0 && tools.get(index + 1).change().isPresent(); index--) {
 			ToolUse tool = tools.get(index);
-			if (tool.summary().idle() && fits(tool.facts(), thread.get(), ToolName.forms(operation.tool().facts())) && followed(tool, work)) {
+			if (tool.summary().idle() && fits(tool.facts(), thread.get(), ToolName.forms(operation.tool().facts()))
+					&& followed(tool, work)) {
 				return Optional.of(tool);
 			}
 		}

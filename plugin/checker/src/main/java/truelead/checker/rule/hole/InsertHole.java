@@ -33,7 +33,10 @@ record InsertHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, String r
 	/** Far more than any class leaves of its minor diameter (M8: 8.54, 0.43 P), and its drill (8.4; M3: 3.2), pitches (from memory). */
 	private static final double INSERT_MOST = 0.6;
 	private static final double INSERT_DRILL = 0.35;
-	/** The major diameter of the tapped hole is so much above that of the thread, as a part of the pitch (ASME B18.29.1: twice the height of the wire). */
+	/**
+	 * The major diameter of the tapped hole is so much above that of the thread, as a part of the pitch (ASME B18.29.1: twice the height of
+	 * the wire).
+	 */
 	private static final double INSERT_MAJOR = 1.29904;
 
 	/** The first hole of an operation, where thread and drill are stated and nothing but drills went in. */
@@ -44,9 +47,11 @@ record InsertHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, String r
 		}
 		Visit visit = visits.get(0);
 		boolean drilled = visit.hole().makingBefore(visit.order()).stream().allMatch(c -> c.kind().drills());
-		Optional<Cut> cut = visit.hole().threadedBefore(visit.order(), thread.get().value().diameter() + INSERT_MAJOR * thread.get().value().pitch()).filter(c -> drilled);
+		Optional<Cut> cut = visit.hole().threadedBefore(visit.order(), thread.get().value().diameter()
+				+ INSERT_MAJOR * thread.get().value().pitch()).filter(c -> drilled);
 		LengthUnit unit = visit.modal().unit();
-		return cut.flatMap(c -> c.diameter().filter(Fact::stated).filter(d -> d.value() < 2 * thread.get().value().diameter()).map(d -> insert(c, d, thread.get(), unit, !(operation instanceof Tapping))));
+		return cut.flatMap(c -> c.diameter().filter(Fact::stated).filter(d -> d.value() < 2 * thread.get().value().diameter())
+				.map(d -> insert(c, d, thread.get(), unit, !(operation instanceof Tapping))));
 	}
 
 	private static InsertHole insert(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, LengthUnit unit, boolean milled) {
@@ -89,12 +94,14 @@ record InsertHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, String r
 	}
 
 	Draft draft(Rule rule, BlockRef block, Figures figures) {
-		String message = "the hole is drilled " + figures.fine(drill.value()) + ", too " + (tooSmall() ? "small" : "big") + " for a wire insert " + thread.value().withoutClass().designation() + ": "
-				+ (tooSmall() ? milled ? "the cutter cuts far more than its thread" : "the tap cuts far more than its thread and may break" : (milled ? "the cutter" : "the tap") + " finds too little to cut, the thread is shallow") + "; drill "
-				+ right;
+		String message = "the hole is drilled " + figures.fine(drill.value()) + ", too " + (tooSmall() ? "small" : "big")
+				+ " for a wire insert " + thread.value().withoutClass().designation() + ": "
+				+ (tooSmall() ? milled ? "the cutter cuts far more than its thread" : "the tap cuts far more than its thread and may break"
+						: (milled ? "the cutter" : "the tap") + " finds too little to cut, the thread is shallow") + "; drill " + right;
 		boolean little = !tooSmall() && drill.value() <= far(thread.value());
-		return Draft.of(rule, little ? Severity.WARNING : Severity.ERROR, Location.of(block), message).related(cut.block(), "the drill block")
-				.known("drill", figures.fine(drill.value()), drill).known("thread", thread.value().designation(), thread)
-				.from(tooSmall() ? "smallest hole let pass" : "largest hole let pass", figures.fine(tooSmall() ? least() : most()), "ASME B18.29.1, from memory");
+		return Draft.of(rule, little ? Severity.WARNING : Severity.ERROR, Location.of(block), message)
+				.related(cut.block(), "the drill block").known("drill", figures.fine(drill.value()), drill)
+				.known("thread", thread.value().designation(), thread).from(tooSmall() ? "smallest hole let pass" : "largest hole let pass",
+						figures.fine(tooSmall() ? least() : most()), "ASME B18.29.1, from memory");
 	}
 }

@@ -46,7 +46,10 @@ final class LeftHoles {
 		return numbers.sorted().distinct().mapToObj(holes::get).toList();
 	}
 
-	/** How a hole was made before a step: tools and depths, or the blocks of their cycles and how far these go from R, as on pads at several levels. */
+	/**
+	 * How a hole was made before a step: tools and depths, or the blocks of their cycles and how far these go from R, as on pads at several
+	 * levels.
+	 */
 	static String making(List<Cut> cuts, int order, boolean blocks) {
 		StringBuilder text = new StringBuilder(blocks ? "" : "any block ");
 		for (Cut cut : cuts) {

@@ -13,7 +13,9 @@ import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.ThreadMilling;
 
-/** A milled thread that is called through and ends far above the end of the drill's full diameter, where nobody says how thick the wall is. */
+/**
+ * A milled thread that is called through and ends far above the end of the drill's full diameter, where nobody says how thick the wall is.
+ */
 final class MilledThrough {
 
 	private MilledThrough() {
@@ -21,12 +23,14 @@ final class MilledThrough {
 
 	/** The finding at the first hole where it ends so; empty where a depth or a wall is said. */
 	static Optional<Draft> of(NotThrough rule, ThreadMilling milling) {
-		boolean through = milling.wanted().through().filter(said -> said.stated() && said.value() && said.source() != FactSource.TOOL_COMMENT).isPresent();
+		boolean through = milling.wanted().through().filter(said -> said.stated() && said.value()
+				&& said.source() != FactSource.TOOL_COMMENT).isPresent();
 		Optional<ThreadSpec> thread = milling.wanted().statedThread().map(Fact::value);
 		if (!through || milling.wanted().wall().isPresent() || milling.wanted().depth().isPresent() || thread.isEmpty()) {
 			return Optional.empty();
 		}
-		return milling.finishingWhere(passes -> at(rule, milling, passes, thread.get()).isPresent()).stream().findFirst().flatMap(passes -> at(rule, milling, passes, thread.get()));
+		return milling.finishingWhere(passes -> at(rule, milling, passes, thread.get()).isPresent()).stream().findFirst()
+				.flatMap(passes -> at(rule, milling, passes, thread.get()));
 	}
 
 	private static Optional<Draft> at(NotThrough rule, ThreadMilling milling, List<MillPass> passes, ThreadSpec thread) {
@@ -38,7 +42,8 @@ final class MilledThrough {
 			pass = pass == null || depth > deepest ? here : pass;
 			deepest = Math.max(deepest, depth);
 		}
-		Optional<Cut> drill = pass == null || pass.external() ? Optional.empty() : pass.hole().threadedBefore(pass.order(), thread.diameter()).filter(cut -> !Double.isNaN(cut.shoulder()));
+		Optional<Cut> drill = pass == null || pass.external() ? Optional.empty()
+				: pass.hole().threadedBefore(pass.order(), thread.diameter()).filter(cut -> !Double.isNaN(cut.shoulder()));
 		if (drill.isEmpty()) {
 			return Optional.empty();
 		}
@@ -49,9 +54,13 @@ final class MilledThrough {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(pass.modal().unit());
-		String message = "the helix goes " + figures.length(deepest) + " deep in a hole that is called through and drilled to its full diameter down to " + figures.length(full)
-				+ ": it ends " + figures.length(above) + " above that, so the last turns are missing where the wall is as thick; see the depth, or say WALL";
-		return Optional.of(Draft.of(rule, above > 2 * usual ? Severity.WARNING : Severity.INFORMATION, BlockText.word(pass.block(), "XYZ".substring(pass.axis(), pass.axis() + 1)), message).on(milling)
-				.programmed("depth of the helix", figures.length(deepest), pass.block()).known("through", "through", milling.wanted().through().get()).related(drill.get().block(), "the drill block"));
+		String message = "the helix goes " + figures.length(deepest)
+				+ " deep in a hole that is called through and drilled to its full diameter down to " + figures.length(full) + ": it ends "
+				+ figures.length(above)
+				+ " above that, so the last turns are missing where the wall is as thick; see the depth, or say WALL";
+		return Optional.of(Draft.of(rule, above > 2 * usual ? Severity.WARNING : Severity.INFORMATION,
+				BlockText.word(pass.block(), "XYZ".substring(pass.axis(), pass.axis() + 1)), message).on(milling)
+				.programmed("depth of the helix", figures.length(deepest), pass.block())
+				.known("through", "through", milling.wanted().through().get()).related(drill.get().block(), "the drill block"));
 	}
 }

@@ -23,8 +23,8 @@ import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /**
- * Holes of the program that an operation without any hole was most likely meant for, because nothing ever threads them: at the same coordinates
- * under another work offset, shift or rotation, or as many as its places and drilled for its thread.
+ * Holes of the program that an operation without any hole was most likely meant for, because nothing ever threads them: at the same
+ * coordinates under another work offset, shift or rotation, or as many as its places and drilled for its thread.
  */
 final class MissedPattern {
 
@@ -50,7 +50,10 @@ final class MissedPattern {
 	private MissedPattern() {
 	}
 
-	/** The holes that were meant, in the order they are made; none where nothing points to any. Holes of other programs of the file never count. */
+	/**
+	 * The holes that were meant, in the order they are made; none where nothing points to any. Holes of other programs of the file never
+	 * count.
+	 */
 	static List<Hole> of(ThreadingOperation operation, List<Visit> missing, Work work) {
 		Set<Place> places = new HashSet<>();
 		missing.forEach(visit -> places.add(visit.hole().place()));
@@ -69,7 +72,8 @@ final class MissedPattern {
 		Set<Numbers> met = new HashSet<>();
 		List<Hole> elsewhere = idle.stream().filter(hole -> !hole.place().comparable(first) && wanted.contains(new Numbers(hole.place())))
 				.filter(hole -> met.add(new Numbers(hole.place()))).toList();
-		if (met.size() == wanted.size() && (places.size() > 1 || elsewhere.size() == 1 && aside(first) && fits(operation, elsewhere.get(0)) && deepEnough(operation, elsewhere.get(0)))) {
+		if (met.size() == wanted.size() && (places.size() > 1 || elsewhere.size() == 1 && aside(first) && fits(operation, elsewhere.get(0))
+				&& deepEnough(operation, elsewhere.get(0)))) {
 			return elsewhere;
 		}
 		List<Hole> atZero = atZero(operation, first, idle);
@@ -77,19 +81,21 @@ final class MissedPattern {
 			return atZero;
 		}
 		// one hole alone may be for a dowel, where nothing but its size speaks for it
-		List<Hole> fitting = idle.stream().filter(hole -> (places.size() > 1 ? fits(operation, hole) || bored(operation, hole) : fits(operation, hole) && inLine(hole.place(), first) && deepEnough(operation, hole))).toList();
+		List<Hole> fitting = idle.stream().filter(hole -> (places.size() > 1 ? fits(operation, hole) || bored(operation, hole)
+				: fits(operation, hole) && inLine(hole.place(), first) && deepEnough(operation, hole))).toList();
 		return fitting.size() == places.size() ? fitting : List.of();
 	}
 
 	/**
-	 * Holes drilled for the thread whose helices all go round the zero of the work offset, where nothing is: as many as there are passes, so that each pass was
-	 * meant for one of them and the shift to it is left out.
+	 * Holes drilled for the thread whose helices all go round the zero of the work offset, where nothing is: as many as there are passes,
+	 * so that each pass was meant for one of them and the shift to it is left out.
 	 */
 	private static List<Hole> atZero(ThreadingOperation operation, Place place, List<Hole> idle) {
 		if (!(operation instanceof ThreadMilling milling) || aside(place) || milling.holes().size() != 1) {
 			return List.of();
 		}
-		List<Hole> fitting = idle.stream().filter(hole -> hole.place().comparable(place) && fits(operation, hole) && deepEnough(operation, hole)).toList();
+		List<Hole> fitting = idle.stream().filter(hole -> hole.place().comparable(place) && fits(operation, hole)
+				&& deepEnough(operation, hole)).toList();
 		return fitting.size() == milling.passes().size() ? fitting : List.of();
 	}
 
@@ -105,10 +111,11 @@ final class MissedPattern {
 
 	/** Whether a hole is drilled as deep as the tap or the helix of an operation goes: one alone that is not may be for a dowel. */
 	private static boolean deepEnough(ThreadingOperation operation, Hole hole) {
-		return operation instanceof ThreadMilling milling && milling.passes().typical().stream()
-				.allMatch(pass -> hole.deepestBefore(pass.order()).filter(cut -> Math.max(pass.below(pass.startLevel(), cut.tip()), pass.below(pass.endLevel(), cut.tip())) <= 0).isPresent())
-				|| operation instanceof Tapping tapping && tapping.strokes().typical().stream()
-				.allMatch(stroke -> hole.deepestBefore(stroke.order()).filter(cut -> cut.direction() * (cut.tip() - stroke.bottom()) >= 0).isPresent());
+		return operation instanceof ThreadMilling milling && milling.passes().typical().stream().allMatch(pass ->
+				hole.deepestBefore(pass.order())
+				.filter(cut -> Math.max(pass.below(pass.startLevel(), cut.tip()), pass.below(pass.endLevel(), cut.tip())) <= 0).isPresent())
+				|| operation instanceof Tapping tapping && tapping.strokes().typical().stream().allMatch(stroke ->
+						hole.deepestBefore(stroke.order()).filter(cut -> cut.direction() * (cut.tip() - stroke.bottom()) >= 0).isPresent());
 	}
 
 	/** The numbers of a place, to a thousandth, whatever they count from. */
@@ -119,22 +126,29 @@ final class MissedPattern {
 		}
 	}
 
-	/** Whether a hole is milled or bored to a size that the thread is cut in: one alone may be for anything, several in just the number of its places are for it. */
+	/**
+	 * Whether a hole is milled or bored to a size that the thread is cut in: one alone may be for anything, several in just the number of
+	 * its places are for it.
+	 */
 	private static boolean bored(ThreadingOperation operation, Hole hole) {
-		Optional<ThreadSpec> thread = operation.wanted().statedThread().map(Fact::value).filter(any -> !operation.wanted().wireInsert() && !ToolName.forms(operation.tool().facts()));
-		Optional<Cut> size = thread.flatMap(spec -> hole.threadedBefore(Integer.MAX_VALUE, spec.diameter())).filter(cut -> cut.kind() == Cut.Kind.MILL || cut.kind() == Cut.Kind.BORE || cut.kind() == Cut.Kind.REAM);
+		Optional<ThreadSpec> thread = operation.wanted().statedThread().map(Fact::value).filter(any -> !operation.wanted().wireInsert()
+				&& !ToolName.forms(operation.tool().facts()));
+		Optional<Cut> size = thread.flatMap(spec -> hole.threadedBefore(Integer.MAX_VALUE, spec.diameter()))
+				.filter(cut -> cut.kind() == Cut.Kind.MILL || cut.kind() == Cut.Kind.BORE || cut.kind() == Cut.Kind.REAM);
 		return size.flatMap(Cut::diameter).filter(Fact::stated).filter(diameter -> fits(thread.get(), diameter.value(), false)).isPresent();
 	}
 
 	/** Whether a drill, and nothing else, made the hole in a size that the thread of the operation is made in. */
 	private static boolean fits(ThreadingOperation operation, Hole hole) {
 		Optional<ThreadSpec> thread = operation.wanted().statedThread().map(Fact::value);
-		Optional<Double> diameter = hole.threadedBefore(Integer.MAX_VALUE, thread.map(ThreadSpec::diameter).orElse(Double.NaN)).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
+		Optional<Double> diameter = hole.threadedBefore(Integer.MAX_VALUE, thread.map(ThreadSpec::diameter).orElse(Double.NaN))
+				.flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
 		boolean drilled = hole.making().stream().allMatch(cut -> cut.kind().drills() || cut.kind() == Cut.Kind.PLUNGE);
 		if (operation.wanted().wireInsert()) {
 			return drilled && thread.isPresent() && diameter.filter(d -> InsertHole.fits(thread.get(), d)).isPresent();
 		}
-		return drilled && thread.isPresent() && diameter.filter(d -> fits(thread.get(), d, ToolName.forms(operation.tool().facts()))).isPresent();
+		return drilled && thread.isPresent()
+				&& diameter.filter(d -> fits(thread.get(), d, ToolName.forms(operation.tool().facts()))).isPresent();
 	}
 
 	/** Whether a thread is made in the hole of a drill, mm. */
@@ -149,6 +163,7 @@ final class MissedPattern {
 	}
 
 	private static boolean within(Limits limits, double drill) {
-		return drill >= limits.minorMinMm().orElse(Double.MAX_VALUE) - DrilledSize.WRITTEN && drill <= limits.minorMaxMm().orElse(0) + DrilledSize.WRITTEN;
+		return drill >= limits.minorMinMm().orElse(Double.MAX_VALUE) - DrilledSize.WRITTEN && drill <= limits.minorMaxMm().orElse(0)
+				+ DrilledSize.WRITTEN;
 	}
 }

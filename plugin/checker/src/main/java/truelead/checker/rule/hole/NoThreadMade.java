@@ -19,7 +19,10 @@ import truelead.checker.tool.ToolUse;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
-/** A tap comes, moves and goes without tapping, or a thread mill feeds and goes round no helix: the thread that it was called for is not made, or not known to be. */
+/**
+ * A tap comes, moves and goes without tapping, or a thread mill feeds and goes round no helix: the thread that it was called for is not
+ * made, or not known to be.
+ */
 public final class NoThreadMade implements Rule {
 
 	@Override
@@ -29,7 +32,8 @@ public final class NoThreadMade implements Rule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_PLANE, Slip.OTHER_AXIS, Slip.UNIT_WORD, Slip.DISTANCE_MODE, Slip.NO_CENTRE, Slip.PART_UNKNOWN);
+		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_PLANE, Slip.OTHER_AXIS, Slip.UNIT_WORD, Slip.DISTANCE_MODE, Slip.NO_CENTRE,
+				Slip.PART_UNKNOWN);
 	}
 
 	@Override
@@ -112,23 +116,28 @@ public final class NoThreadMade implements Rule {
 	/** Whether the spindle is started with the tool: it was to work, and the places or the passes of a loop were lost. */
 	private static boolean turns(ToolUse tool, Work work) {
 		return work.course().eventsAfter(tool.firstOrder()).stream().takeWhile(event -> event.order() <= tool.lastOrder())
-				.anyMatch(event -> event.event().kind() == Step.EventKind.SPINDLE && event.event().modal().spindle() != SpindleTurn.STOPPED);
+				.anyMatch(event -> event.event().kind() == Step.EventKind.SPINDLE
+						&& event.event().modal().spindle() != SpindleTurn.STOPPED);
 	}
 
 	/** Whether the program stops while the tool is in: a person may thread by hand, or look at the tool. */
 	private static boolean stops(ToolUse tool, Work work) {
-		return work.course().eventsAfter(tool.firstOrder()).stream().takeWhile(event -> event.order() <= tool.lastOrder()).anyMatch(event -> event.event().kind() == Step.EventKind.STOP);
+		return work.course().eventsAfter(tool.firstOrder()).stream().takeWhile(event -> event.order() <= tool.lastOrder())
+				.anyMatch(event -> event.event().kind() == Step.EventKind.STOP);
 	}
 
 	private Draft called(ToolUse tool, String what) {
-		return Draft.of(this, Severity.WARNING, tool.tool(), tool.change().orElseThrow(), tool.name() + " is called a " + ToolName.of(tool.facts())
-				+ tool.facts().thread().map(thread -> " " + thread.value().designation()).orElse("") + " and " + what);
+		return Draft.of(this, Severity.WARNING, tool.tool(), tool.change().orElseThrow(), tool.name() + " is called a "
+				+ ToolName.of(tool.facts()) + tool.facts().thread().map(thread -> " " + thread.value().designation()).orElse("")
+				+ " and " + what);
 	}
 
 	private Finding draft(ToolUse tool) {
-		Draft draft = !tool.summary().moved() ? called(tool, "threads nothing: its spindle turns and it goes to no place; its " + (tool.facts().isTap() ? "cycle" : "helix") + " and the passes of its loop, or leave the tool out")
-				: tool.summary().idle() ? called(tool, "threads nothing: it moves and cuts nothing; its " + (tool.facts().isTap() ? "cycle" : "helix") + ", or leave the tool out")
-				: tool.facts().isTap() ? called(tool, "its feeds go nowhere straight in and out, so no thread of it is checked; see which tool is meant")
+		Draft draft = !tool.summary().moved() ? called(tool, "threads nothing: its spindle turns and it goes to no place; its "
+				+ (tool.facts().isTap() ? "cycle" : "helix") + " and the passes of its loop, or leave the tool out") : tool.summary().idle()
+				? called(tool, "threads nothing: it moves and cuts nothing; its " + (tool.facts().isTap() ? "cycle" : "helix")
+						+ ", or leave the tool out") : tool.facts().isTap()
+				? called(tool, "its feeds go nowhere straight in and out, so no thread of it is checked; see which tool is meant")
 				: called(tool, "no helix is found in its feeds, so no thread of it is checked; see that Z goes on with each turn");
 		tool.facts().kind().ifPresent(fact -> draft.known("tool", ToolName.of(tool.facts()), fact));
 		return draft.finding();

@@ -17,7 +17,8 @@ final class NotHere {
 	/** What is not followed from a tool's change up to the next one, in the order of execution. */
 	static List<NotFollowed> during(ToolUse tool, Work work) {
 		int behind = tool.index() + 1 < work.tools().size() ? work.tools().get(tool.index() + 1).firstOrder() : Integer.MAX_VALUE;
-		return work.troubleOfProgram().notFollowed().stream().filter(trouble -> trouble.order() >= tool.firstOrder() && trouble.order() < behind).toList();
+		return work.troubleOfProgram().notFollowed().stream().filter(trouble -> trouble.order() >= tool.firstOrder()
+				&& trouble.order() < behind).toList();
 	}
 
 	/** The last program before a step that is called while a tool is in the spindle that may make holes. */
@@ -25,8 +26,9 @@ final class NotHere {
 		if (work.troubleOfProgram().notFollowed().stream().noneMatch(NotFollowed::call)) {
 			return Optional.empty();
 		}
-		return work.tools().stream().filter(tool -> tool.firstOrder() < order && makesHoles(tool)).flatMap(tool -> during(tool, work).stream())
-				.filter(trouble -> trouble.call() && trouble.order() < order).reduce((one, later) -> later);
+		return work.tools().stream().filter(tool -> tool.firstOrder() < order && makesHoles(tool))
+				.flatMap(tool -> during(tool, work).stream()).filter(trouble -> trouble.call() && trouble.order() < order)
+				.reduce((one, later) -> later);
 	}
 
 	private static boolean makesHoles(ToolUse tool) {

@@ -10,8 +10,8 @@ import truelead.checker.program.Location;
 import truelead.checker.rule.LevelFix;
 
 /**
- * The one hole of an operation that is another than all others, which are alike: drilled deeper by the same drill for a thread that is as deep, or threaded less deep in the same
- * hole (common practice, no source). Whoever means it says why in the blocks that do it.
+ * The one hole of an operation that is another than all others, which are alike: drilled deeper by the same drill for a thread that is as
+ * deep, or threaded less deep in the same hole (common practice, no source). Whoever means it says why in the blocks that do it.
  *
  * @param visit  the thread in it
  * @param drill  what drills it
@@ -71,32 +71,38 @@ record OddDepth(Visit visit, Cut drill, Levels odd, Levels usual, int others) {
 		Map<Levels, Alike> kinds = new HashMap<>();
 		for (int kind = 0; kind < visits.typical().size() && kinds.size() < 3; kind++) {
 			Visit visit = visits.typical().get(kind);
-			Optional<Cut> drill = visit.hole().makingBefore(visit.order()).stream().filter(cut -> cut.kind().drills()).reduce((one, last) -> last);
+			Optional<Cut> drill = visit.hole().makingBefore(visit.order()).stream().filter(cut -> cut.kind().drills())
+					.reduce((one, last) -> last);
 			if (drill.isEmpty() || Double.isNaN(drill.get().tip()) || Double.isNaN(visit.bottom())) {
 				return Optional.empty();
 			}
-			kinds.merge(Levels.of(visit, drill.get()), new Alike(visit, drill.get(), visits.count(kind)), (one, more) -> new Alike(one.first(), one.drill(), one.count() + more.count()));
+			kinds.merge(Levels.of(visit, drill.get()), new Alike(visit, drill.get(), visits.count(kind)), (one, more) ->
+					new Alike(one.first(), one.drill(), one.count() + more.count()));
 		}
 		Optional<Map.Entry<Levels, Alike>> odd = kinds.entrySet().stream().filter(kind -> kind.getValue().count() == 1).findFirst();
 		Optional<Map.Entry<Levels, Alike>> usual = kinds.entrySet().stream().filter(kind -> kind.getValue().count() >= ENOUGH).findFirst();
-		return kinds.size() != 2 || usual.isEmpty() ? Optional.empty() : odd.map(one -> new OddDepth(one.getValue().first(), one.getValue().drill(), one.getKey(), usual.get().getKey(), usual.get().getValue().count()));
+		return kinds.size() != 2 || usual.isEmpty() ? Optional.empty()
+				: odd.map(one -> new OddDepth(one.getValue().first(), one.getValue().drill(), one.getKey(), usual.get().getKey(),
+						usual.get().getValue().count()));
 	}
 
 	/** Whether it differs from the others in that its drill goes deeper, by half its diameter and more. */
 	boolean drilledDeeper() {
 		double deeper = drill.direction() * (odd.tipLevel() - usual.tipLevel());
-		return odd.tool == usual.tool && odd.start == usual.start && odd.bottom == usual.bottom && deeper > Math.max(LITTLE, drill.diameter().map(size -> size.value() / 2).orElse(LITTLE)) && isBare(drill.block());
+		return odd.tool == usual.tool && odd.start == usual.start && odd.bottom == usual.bottom
+				&& deeper > Math.max(LITTLE, drill.diameter().map(size -> size.value() / 2).orElse(LITTLE)) && isBare(drill.block());
 	}
 
 	/** Whether it differs from the others in that its thread is less deep. */
 	boolean threadedLess() {
-		return odd.tool == usual.tool && odd.start == usual.start && odd.tip == usual.tip && drill.direction() * (usual.bottomLevel() - odd.bottomLevel()) > LITTLE && isBare(visit.block());
+		return odd.tool == usual.tool && odd.start == usual.start && odd.tip == usual.tip
+				&& drill.direction() * (usual.bottomLevel() - odd.bottomLevel()) > LITTLE && isBare(visit.block());
 	}
 
 	/** The word of a step's own block that says its depth; the block where it has none. */
 	static Location at(Step step, BlockRef block) {
-		return Optional.of(step).filter(Step.Stroke.class::isInstance).map(Step.Stroke.class::cast).flatMap(LevelFix::depthWord).filter(word -> word.block().sameBlock(block)).map(Location::of)
-				.orElseGet(() -> Location.of(block));
+		return Optional.of(step).filter(Step.Stroke.class::isInstance).map(Step.Stroke.class::cast).flatMap(LevelFix::depthWord)
+				.filter(word -> word.block().sameBlock(block)).map(Location::of).orElseGet(() -> Location.of(block));
 	}
 
 	/** Whether a block says nothing for people. */

@@ -25,7 +25,8 @@ final class OtherHoles {
 	static final Survey<Threaded, List<Threaded>> THREADED = each((operation, work) -> {
 		LeftHoles left = work.derived(LeftHoles.class, LeftHoles::new);
 		List<Visit> made = Visits.of(operation, work).where(visit -> visit.hole().madeBefore(visit.order()));
-		boolean leaves = made.stream().anyMatch(visit -> !left.made(Set.of(LeftHoles.making(visit.hole().cuts(), visit.order(), true))).isEmpty());
+		boolean leaves = made.stream()
+				.anyMatch(visit -> !left.made(Set.of(LeftHoles.making(visit.hole().cuts(), visit.order(), true))).isEmpty());
 		return List.of(new Threaded(operation.group(), made.size(), leaves));
 	});
 

@@ -18,7 +18,10 @@ final class Outlines {
 	/** As many changes of compensation are looked at (a choice of ours). */
 	private static final int MOST = 2_000;
 
-	/** How far a tap goes behind a plate at most, besides the way that is left free, turns of its lead (DIN 2197, form A), and that way, mm (common practice, no source). */
+	/**
+	 * How far a tap goes behind a plate at most, besides the way that is left free, turns of its lead (DIN 2197, form A), and that way, mm
+	 * (common practice, no source).
+	 */
 	private static final double LEADS_BEHIND = 8;
 	private static final double FREE = 3;
 
@@ -41,7 +44,8 @@ final class Outlines {
 	}
 
 	private static boolean begins(CompensationChange change) {
-		boolean on = change.before() == Compensation.OFF && change.after() != Compensation.OFF && change.step() instanceof Step.Move move && move.modal().plane() == Plane.XY && !Double.isNaN(move.to().z());
+		boolean on = change.before() == Compensation.OFF && change.after() != Compensation.OFF && change.step() instanceof Step.Move move
+				&& move.modal().plane() == Plane.XY && !Double.isNaN(move.to().z());
 		return on && change.tool().facts().kind().filter(kind -> kind.value().threading()).isEmpty();
 	}
 
@@ -58,16 +62,21 @@ final class Outlines {
 
 		/** How deep the lowest of the levels lies that drill and tap come out at; empty where none does. */
 		OptionalDouble out(Set<Double> levels) {
-			return levels.stream().mapToDouble(level -> into * (level - surface)).filter(deep -> deep > 0 && full >= deep && tip - deep >= lead && tip - deep <= farthest).max();
+			return levels.stream().mapToDouble(level -> into * (level - surface)).filter(deep -> deep > 0 && full >= deep
+					&& tip - deep >= lead && tip - deep <= farthest).max();
 		}
 	}
 
-	/** How deep an outline lies that a drill passes, and a tap with its lead and no farther than it goes behind a plate, mm; empty where none does. */
+	/**
+	 * How deep an outline lies that a drill passes, and a tap with its lead and no farther than it goes behind a plate, mm; empty where
+	 * none does.
+	 */
 	static OptionalDouble passed(TapDepth depth, double full, Work work) {
 		if (depth.stroke().place().plane() != Plane.XY) {
 			return OptionalDouble.empty();
 		}
-		Way way = new Way(depth.surface().value(), depth.stroke().direction(), full, depth.tip(), depth.lead().atLeast(depth.pitch()), LEADS_BEHIND * depth.pitch() + FREE);
+		Way way = new Way(depth.surface().value(), depth.stroke().direction(), full, depth.tip(), depth.lead().atLeast(depth.pitch()),
+				LEADS_BEHIND * depth.pitch() + FREE);
 		return work.survey(depth.tapping(), LEVELS, way::out);
 	}
 }

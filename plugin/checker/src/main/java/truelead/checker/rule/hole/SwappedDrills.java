@@ -38,9 +38,10 @@ final class SwappedDrills {
 			}
 			boolean forming = ToolName.forms(operation.tool().facts());
 			Visit first = visits.typical().get(0);
-			return first.hole().threadedBefore(first.order(), thread.get().diameter())
-					.flatMap(cut -> cut.diameter().filter(Fact::stated).filter(d -> !MissedPattern.fits(thread.get(), d.value(), forming))
-							.map(d -> new Wrong(operation.index(), operation.block(), thread.get(), forming, d.value(), cut.tool().name(), cut.block())));
+			return first.hole().threadedBefore(first.order(), thread.get().diameter()).flatMap(cut -> cut.diameter().filter(Fact::stated)
+					.filter(d -> !MissedPattern.fits(thread.get(), d.value(), forming))
+					.map(d -> new Wrong(operation.index(), operation.block(), thread.get(), forming, d.value(), cut.tool().name(),
+							cut.block())));
 		}
 
 		boolean like(Wrong other) {
@@ -62,7 +63,8 @@ final class SwappedDrills {
 
 		@Override
 		public void of(Work work, BiConsumer<Integer, Wrong> said) {
-			work.operations().forEach(operation -> Wrong.of(operation, work).ifPresent(wrong -> said.accept(operation.tool().index(), wrong)));
+			work.operations().forEach(operation -> Wrong.of(operation, work)
+					.ifPresent(wrong -> said.accept(operation.tool().index(), wrong)));
 		}
 
 		@Override
@@ -88,12 +90,14 @@ final class SwappedDrills {
 	static void told(ThreadingOperation operation, Draft draft, Work work, Consumer<Draft> found) {
 		Optional<Wrong> own = Wrong.of(operation, work);
 		if (own.isPresent() && work.operationsOfProgram().size() > 1) {
-			Optional<Wrong> other = work.survey(operation, KINDS, kinds -> kinds.stream().filter(one -> one.swappedWith(own.get())).findFirst());
+			Optional<Wrong> other = work.survey(operation, KINDS,
+					kinds -> kinds.stream().filter(one -> one.swappedWith(own.get())).findFirst());
 			if (other.isPresent() && other.get().operation() < operation.index()) {
 				return;
 			}
-			other.ifPresent(swapped -> draft.adds(", which is " + swapped.name() + ", used for " + swapped.thread().withoutClass().designation() + " in line "
-					+ (swapped.block().line() + 1) + ": the two drills are swapped").related(swapped.drills(), "the other drill block"));
+			other.ifPresent(swapped -> draft.adds(", which is " + swapped.name() + ", used for "
+					+ swapped.thread().withoutClass().designation() + " in line " + (swapped.block().line() + 1)
+					+ ": the two drills are swapped").related(swapped.drills(), "the other drill block"));
 		}
 		found.accept(draft);
 	}

@@ -35,7 +35,8 @@ record TapDepth(Tapping tapping, TapStroke stroke, Fact<Double> surface, double 
 	static Optional<TapDepth> of(Tapping tapping, TapStroke stroke) {
 		boolean known = !Double.isNaN(stroke.bottom()) && !Double.isNaN(stroke.start()) && tapping.method().taps();
 		double pitch = tapping.wanted().thread().map(t -> t.value().pitch()).orElseGet(stroke::advance);
-		return known && pitch > 0 && pitch <= COARSEST ? Optional.of(new TapDepth(tapping, stroke, tapping.surface(stroke), pitch, TapLead.of(tapping.tool().facts())))
+		return known && pitch > 0 && pitch <= COARSEST
+				? Optional.of(new TapDepth(tapping, stroke, tapping.surface(stroke), pitch, TapLead.of(tapping.tool().facts())))
 				: Optional.empty();
 	}
 
@@ -51,7 +52,8 @@ record TapDepth(Tapping tapping, TapStroke stroke, Fact<Double> surface, double 
 
 	private static Collection<TapStroke> lastBites(List<TapStroke> strokes) {
 		Map<Place, TapStroke> last = new LinkedHashMap<>();
-		strokes.forEach(stroke -> last.merge(stroke.place(), stroke, (one, other) -> one.direction() * (one.bottom() - other.bottom()) >= 0 ? one : other));
+		strokes.forEach(stroke -> last.merge(stroke.place(), stroke, (one, other) -> one.direction() * (one.bottom() - other.bottom()) >= 0
+				? one : other));
 		return last.values();
 	}
 
@@ -89,7 +91,8 @@ record TapDepth(Tapping tapping, TapStroke stroke, Fact<Double> surface, double 
 	/** The same from the lower one of the R levels of tap and drill, above which no hole opens: the tap goes no deeper than that says. */
 	TapDepth fromLowestStart() {
 		int into = stroke.direction();
-		double drill = stroke.hole().deepestBefore(stroke.order()).map(cut -> into * cut.start()).filter(start -> !Double.isNaN(start)).orElse(Double.NEGATIVE_INFINITY);
+		double drill = stroke.hole().deepestBefore(stroke.order()).map(cut -> into * cut.start()).filter(start -> !Double.isNaN(start))
+				.orElse(Double.NEGATIVE_INFINITY);
 		double lowest = into * Math.max(into * stroke.start(), drill);
 		return new TapDepth(tapping, stroke, Fact.of(lowest, FactSource.IMPLIED, "the lowest R"), pitch, lead);
 	}
@@ -100,7 +103,8 @@ record TapDepth(Tapping tapping, TapStroke stroke, Fact<Double> surface, double 
 
 	/** The word that says the depth. */
 	Setting depthWord() {
-		return stroke.step() instanceof Step.Stroke s ? s.cycle().word("XYZ".charAt(stroke.place().plane().axis())).orElse(Setting.NONE) : Setting.NONE;
+		return stroke.step() instanceof Step.Stroke s ? s.cycle().word("XYZ".charAt(stroke.place().plane().axis())).orElse(Setting.NONE)
+				: Setting.NONE;
 	}
 
 	/** How a message names the depth: {@code Z-12}, or {@code the tap}. */
@@ -111,9 +115,10 @@ record TapDepth(Tapping tapping, TapStroke stroke, Fact<Double> surface, double 
 	/** Adds depth, surface and lead to a finding. */
 	Draft evidence(Draft draft) {
 		Figures figures = figures();
-		draft.programmed("depth of the tap's tip", figures.length(tip()), depthWord()).known("surface", figures.length(surface.value()), surface)
-				.known("lead of the tap", figures.length(lead.length(pitch)), lead.turns());
+		draft.programmed("depth of the tap's tip", figures.length(tip()), depthWord()).known("surface", figures.length(surface.value()),
+				surface).known("lead of the tap", figures.length(lead.length(pitch)), lead.turns());
 		String shown = figures.advance(pitch) + " " + figures.symbol();
-		return tapping.wanted().thread().map(t -> draft.known("pitch", shown, t)).orElseGet(() -> draft.from("pitch", shown, "the feed a turn, no thread is named"));
+		return tapping.wanted().thread().map(t -> draft.known("pitch", shown, t))
+				.orElseGet(() -> draft.from("pitch", shown, "the feed a turn, no thread is named"));
 	}
 }

@@ -20,8 +20,9 @@ import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 
 /**
- * A drilled hole that is parallel, for a taper thread, tapped or milled; a mill takes a narrower hole than a tap. It can be right between the thread's minor diameter at the gauge plane and the one at the
- * end of what is screwed in, a sixteenth of that length less (ASME B1.20.1, ISO 7-1).
+ * A drilled hole that is parallel, for a taper thread, tapped or milled; a mill takes a narrower hole than a tap. It can be right between
+ * the thread's minor diameter at the gauge plane and the one at the end of what is screwed in, a sixteenth of that length less (ASME
+ * B1.20.1, ISO 7-1).
  *
  * @param cut       the cut that gave the hole its diameter
  * @param drill     the diameter, mm, and who says so
@@ -46,17 +47,22 @@ record TaperHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, double ga
 	private static final double LOW = 75;
 	private static final double TOO_LOW = 45;
 
-	/** The hole of the first visit whose diameter is stated; empty for parallel threads and for holes that are reamed or milled, which may be a cone. */
+	/**
+	 * The hole of the first visit whose diameter is stated; empty for parallel threads and for holes that are reamed or milled, which may
+	 * be a cone.
+	 */
 	static Optional<TaperHole> of(ThreadingOperation operation, List<Visit> visits) {
 		Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread().filter(t -> t.value().system().taper());
 		return thread.flatMap(t -> visits.stream().filter(v -> v.hole().makingBefore(v.order()).stream().noneMatch(TaperHole::mayBeCone))
-				.flatMap(v -> v.hole().threadedBefore(v.order(), t.value().diameter()).stream()).filter(c -> c.diameter().filter(Fact::stated).isPresent())
-				.findFirst().flatMap(c -> of(c, t)));
+				.flatMap(v -> v.hole().threadedBefore(v.order(), t.value().diameter()).stream())
+				.filter(c -> c.diameter().filter(Fact::stated).isPresent()).findFirst().flatMap(c -> of(c, t)));
 	}
 
 	/** The bore that a lathe's point is to cut the thread in; empty for parallel threads and for what is reamed or milled. */
 	static Optional<TaperHole> of(SinglePoint turned) {
-		return turned.bore().filter(bore -> !mayBeCone(bore.cut())).flatMap(bore -> turned.thread().filter(t -> t.stated() && t.value().system().taper()).flatMap(thread -> of(bore.cut(), thread)));
+		return turned.bore().filter(bore -> !mayBeCone(bore.cut()))
+				.flatMap(bore -> turned.thread().filter(t -> t.stated() && t.value().system().taper())
+						.flatMap(thread -> of(bore.cut(), thread)));
 	}
 
 	/** The finding of a thread that goes on where its hole has ended; empty where it does not. */
@@ -71,8 +77,9 @@ record TaperHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, double ga
 			return Optional.empty();
 		}
 		Figures figures = new Figures(turned.pass().modal().unit());
-		return Optional.of(Draft.of(rule, Severity.ERROR, Location.of(turned.pass().block()), "the hole ends at Z" + figures.coordinate(bore.floor()) + ", the thread at Z" + figures.coordinate(bore.end())
-				+ ": " + figures.length(beyond) + " of it are cut into the full, and the point breaks; drill on behind the thread, or end it before")
+		return Optional.of(Draft.of(rule, Severity.ERROR, Location.of(turned.pass().block()), "the hole ends at Z"
+				+ figures.coordinate(bore.floor()) + ", the thread at Z" + figures.coordinate(bore.end()) + ": " + figures.length(beyond)
+				+ " of it are cut into the full, and the point breaks; drill on behind the thread, or end it before")
 				.known("thread", thread.get().value().designation(), thread.get()).related(bore.cut().block(), "the block that bores it"));
 	}
 
@@ -112,8 +119,9 @@ record TaperHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, double ga
 		if (missing <= (tapped ? SMALL : FAR) * pitch) {
 			return Optional.empty();
 		}
-		return Optional.of(draft(rule, at, missing > FAR * pitch, "the smallest minor diameter of " + thread.value().designation() + ", at the end of what is screwed in, is "
-				+ figures.fine(end) + ": " + figures.fine(missing) + " too small, and " + (tapped ? "the tap may break" : "the crests are not cut"), figures));
+		return Optional.of(draft(rule, at, missing > FAR * pitch, "the smallest minor diameter of " + thread.value().designation()
+				+ ", at the end of what is screwed in, is " + figures.fine(end) + ": " + figures.fine(missing) + " too small, and "
+				+ (tapped ? "the tap may break" : "the crests are not cut"), figures));
 	}
 
 	/** The finding of a drill that is too big; empty where it is not. */
@@ -131,17 +139,22 @@ record TaperHole(Cut cut, Fact<Double> drill, Fact<ThreadSpec> thread, double ga
 		if (percent >= LOW) {
 			return Optional.empty();
 		}
-		return Optional.of(draft(rule, at, percent < TOO_LOW, "the minor diameter of " + thread.value().designation() + " at the gauge plane is " + figures.fine(gauge) + ": "
-				+ figures.fine(drill.value() - gauge) + " too big, " + Figures.number(Math.max(0, percent), 0) + " % of thread left there, and the joint leaks", figures));
+		return Optional.of(draft(rule, at, percent < TOO_LOW, "the minor diameter of " + thread.value().designation()
+				+ " at the gauge plane is " + figures.fine(gauge) + ": " + figures.fine(drill.value() - gauge) + " too big, "
+				+ Figures.number(Math.max(0, percent), 0) + " % of thread left there, and the joint leaks", figures));
 	}
 
 	private Draft draft(HoleRule rule, BlockRef at, boolean error, String what, Figures figures) {
 		boolean bored = cut.kind() == Cut.Kind.BORE;
 		String right = bored ? "; bore " + figures.fine(end) + " to " + figures.fine(gauge)
-				: TapDrill.cutting(thread.value()).map(x -> "; drill " + DrilledSize.name(x.name(), x.unit(), x.diameter(), figures.unit())).orElse("");
-		return Draft.of(rule, error ? Severity.ERROR : Severity.WARNING, Location.of(at), "the hole is " + DrilledSize.made(cut) + " " + figures.fine(drill.value()) + ", " + what + right)
-				.known("drill", figures.fine(drill.value()), drill).known("thread", thread.value().designation(), thread).related(cut.block(), "the drill block")
-				.from("minor diameter of the taper thread", figures.fine(end) + " to " + figures.fine(gauge), ThreadTable.standard().limits(thread.value()).map(Limits::source).orElse("")
-						+ "; pitch diameter at the gauge plane less the height of the thread, a sixteenth of the length that is screwed in less at its end");
+				: TapDrill.cutting(thread.value()).map(x -> "; drill " + DrilledSize.name(x.name(), x.unit(), x.diameter(),
+						figures.unit())).orElse("");
+		return Draft.of(rule, error ? Severity.ERROR : Severity.WARNING, Location.of(at), "the hole is " + DrilledSize.made(cut) + " "
+				+ figures.fine(drill.value()) + ", " + what + right).known("drill", figures.fine(drill.value()), drill)
+				.known("thread", thread.value().designation(), thread).related(cut.block(), "the drill block")
+				.from("minor diameter of the taper thread", figures.fine(end) + " to " + figures.fine(gauge),
+						ThreadTable.standard().limits(thread.value()).map(Limits::source).orElse("")
+						+ "; pitch diameter at the gauge plane less the height of the thread, a sixteenth of the length that is screwed in "
+						+ "less at its end");
 	}
 }

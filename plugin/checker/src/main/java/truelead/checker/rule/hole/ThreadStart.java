@@ -24,19 +24,23 @@ record ThreadStart(OptionalDouble top, boolean saysR, double... stops) {
 	/** At one of the typical visits of an operation. */
 	static ThreadStart of(ThreadingOperation operation, Visit visit) {
 		if (operation instanceof Tapping tapping) {
-			return tapping.strokes().typical().stream().filter(stroke -> stroke.order() == visit.order()).findFirst().map(ThreadStart::of).orElse(UNKNOWN);
+			return tapping.strokes().typical().stream().filter(stroke -> stroke.order() == visit.order()).findFirst().map(ThreadStart::of)
+					.orElse(UNKNOWN);
 		}
-		return operation instanceof ThreadMilling milling ? milling.firstPasses().typical().stream().filter(pass -> pass.order() == visit.order()).findFirst().map(ThreadStart::of).orElse(UNKNOWN) : UNKNOWN;
+		return operation instanceof ThreadMilling milling
+				? milling.firstPasses().typical().stream().filter(pass -> pass.order() == visit.order()).findFirst().map(ThreadStart::of)
+				.orElse(UNKNOWN) : UNKNOWN;
 	}
 
 	private static ThreadStart of(TapStroke tap) {
-		return new ThreadStart(OptionalDouble.of(tap.start()), tap.step() instanceof Step.Stroke cycle && cycle.cycle().word('R').isPresent());
+		return new ThreadStart(OptionalDouble.of(tap.start()), tap.step() instanceof Step.Stroke cycle
+				&& cycle.cycle().word('R').isPresent());
 	}
 
 	/** Of the first pass of a thread mill: it comes in rapid, or feeds down. */
 	private static ThreadStart of(MillPass first) {
-		DoubleStream stops = Stream.concat(first.rapidIn().stream(), first.entry().stream()).filter(Step.Move.class::isInstance).map(Step.Move.class::cast)
-				.mapToDouble(move -> (move.rapid() ? move.to() : move.from()).z());
+		DoubleStream stops = Stream.concat(first.rapidIn().stream(), first.entry().stream()).filter(Step.Move.class::isInstance)
+				.map(Step.Move.class::cast).mapToDouble(move -> (move.rapid() ? move.to() : move.from()).z());
 		return new ThreadStart(OptionalDouble.of(Math.max(first.startLevel(), first.endLevel())), false, stops.toArray());
 	}
 

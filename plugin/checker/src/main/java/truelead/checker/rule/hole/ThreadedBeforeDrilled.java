@@ -34,10 +34,11 @@ public final class ThreadedBeforeDrilled extends HoleRule {
 		Visit first = early.get(0);
 		Cut cut = first.hole().making().get(0);
 		Figures figures = new Figures(first.modal().unit());
-		String message = operation.tool().name() + " goes in at " + at(first.hole().place(), figures) + " before the hole is made: " + cut.tool().name()
-				+ " makes it in line " + (cut.block().line() + 1) + more(early) + "; thread behind the drilling";
+		String message = operation.tool().name() + " goes in at " + at(first.hole().place(), figures) + " before the hole is made: "
+				+ cut.tool().name() + " makes it in line " + (cut.block().line() + 1) + more(early) + "; thread behind the drilling";
 		Draft draft = Draft.of(this, Severity.ERROR, Location.of(first.block()), message)
-				.programmed("place", at(first.hole().place(), figures), first.block()).related(cut.block(), "the block that makes the hole");
+				.programmed("place", at(first.hole().place(), figures), first.block())
+				.related(cut.block(), "the block that makes the hole");
 		found.accept(others(draft, early, "also threaded before its hole is made"));
 	}
 }

@@ -9,7 +9,10 @@ import truelead.checker.hole.Place;
 import truelead.checker.machine.Rotary;
 import truelead.checker.program.Plane;
 
-/** The places that a tool threads by their numbers alone, so that the same holes of another part, on another side of the part or in a mirror are known. */
+/**
+ * The places that a tool threads by their numbers alone, so that the same holes of another part, on another side of the part or in a mirror
+ * are known.
+ */
 final class ThreadedPlaces {
 
 	/** Places that are the same but for rounding, mm. */
@@ -24,8 +27,8 @@ final class ThreadedPlaces {
 	}
 
 	/**
-	 * Whether the same coordinates are threaded under other work offsets alone, one more part of the same kind, or on another side of the part; not where
-	 * a hole may have been drilled from both sides.
+	 * Whether the same coordinates are threaded under other work offsets alone, one more part of the same kind, or on another side of the
+	 * part; not where a hole may have been drilled from both sides.
 	 */
 	boolean twin(Place place) {
 		Numbers numbers = new Numbers(place);
@@ -39,7 +42,8 @@ final class ThreadedPlaces {
 		for (Place first : places) {
 			double u = first.u() + images.get(0).u();
 			double v = first.v() + images.get(0).v();
-			if (images.stream().allMatch(image -> has(image.at(u - image.u(), image.v()))) || images.stream().allMatch(image -> has(image.at(image.u(), v - image.v())))) {
+			if (images.stream().allMatch(image -> has(image.at(u - image.u(), image.v())))
+					|| images.stream().allMatch(image -> has(image.at(image.u(), v - image.v())))) {
 				return true;
 			}
 		}

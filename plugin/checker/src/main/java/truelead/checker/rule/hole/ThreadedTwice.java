@@ -25,8 +25,8 @@ import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
 /**
- * A hole is threaded again: by the same tap to the same depth, through a repeat count or a repeated position; or by another tap of the same size and another
- * lead or hand.
+ * A hole is threaded again: by the same tap to the same depth, through a repeat count or a repeated position; or by another tap of the same
+ * size and another lead or hand.
  */
 public final class ThreadedTwice implements Rule {
 
@@ -45,7 +45,8 @@ public final class ThreadedTwice implements Rule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNREAD_BLOCK, Slip.LEFT_ON, Slip.OTHER_AXIS, Slip.HEIGHTS_MISREAD, Slip.DISTANCE_MODE, Slip.STEPS_ADD_UP, Slip.POSITION_LEFT_OUT, Slip.BLOCK_LEFT_OUT);
+		return Set.of(Slip.UNREAD_BLOCK, Slip.LEFT_ON, Slip.OTHER_AXIS, Slip.HEIGHTS_MISREAD, Slip.DISTANCE_MODE, Slip.STEPS_ADD_UP,
+				Slip.POSITION_LEFT_OUT, Slip.BLOCK_LEFT_OUT);
 	}
 
 	@Override
@@ -66,9 +67,11 @@ public final class ThreadedTwice implements Rule {
 			boolean said = !tapping.method().taps();
 			for (TapStroke stroke : tapping.strokes()) {
 				TapStroke before = stroke.place().known() ? earlier.put(stroke.place(), stroke) : null;
-				if (!said && before != null && !endless(work, stroke, before) && stroke.direction() * (stroke.bottom() - before.bottom()) <= tolerance
+				if (!said && before != null && !endless(work, stroke, before)
+						&& stroke.direction() * (stroke.bottom() - before.bottom()) <= tolerance
 						// a block that cannot be read may have been the way to another place
-						&& Unread.from(tapping.block(), work) == 0 && !AnotherPart.between(work, stroke.hole(), before.order(), stroke.order())) {
+						&& Unread.from(tapping.block(), work) == 0 && !AnotherPart.between(work, stroke.hole(), before.order(),
+								stroke.order())) {
 					found.accept(draft(stroke, before).on(tapping).finding());
 					said = true;
 				}
@@ -92,8 +95,8 @@ public final class ThreadedTwice implements Rule {
 				Tapping before = stroke.place().known() ? first.putIfAbsent(stroke.place(), tapping) : null;
 				if (before == null) {
 					strokes.putIfAbsent(stroke.place(), stroke);
-				} else if (before.tool().index() != tapping.tool().index() && another(before.wanted().statedThread().orElseThrow().value(), thread.get())
-						&& stroke.direction() * (stroke.bottom() - strokes.get(stroke.place()).bottom()) <= tolerance
+				} else if (before.tool().index() != tapping.tool().index() && another(before.wanted().statedThread().orElseThrow().value(),
+						thread.get()) && stroke.direction() * (stroke.bottom() - strokes.get(stroke.place()).bottom()) <= tolerance
 						&& !AnotherPart.between(work, stroke.hole(), strokes.get(stroke.place()).order(), stroke.order())) {
 					found.accept(crossed(stroke, tapping, before).on(tapping).finding());
 					break;
@@ -115,17 +118,20 @@ public final class ThreadedTwice implements Rule {
 	}
 
 	private static boolean another(ThreadSpec one, ThreadSpec other) {
-		return Math.abs(one.diameter() - other.diameter()) < SAME && (Math.abs(one.lead() - other.lead()) > SAME || one.hand() != other.hand());
+		return Math.abs(one.diameter() - other.diameter()) < SAME && (Math.abs(one.lead() - other.lead()) > SAME
+				|| one.hand() != other.hand());
 	}
 
 	private Draft crossed(TapStroke stroke, Tapping tapping, Tapping before) {
 		Figures figures = new Figures(stroke.modal().unit());
 		Fact<ThreadSpec> own = tapping.wanted().statedThread().orElseThrow();
 		Fact<ThreadSpec> cut = before.wanted().statedThread().orElseThrow();
-		String message = tapping.tool().name() + " threads " + own.value().withoutClass().designation() + " at " + HoleRule.at(stroke.place(), figures) + ", where "
-				+ before.tool().name() + " has cut " + cut.value().withoutClass().designation() + ": the second thread destroys the first; see the position";
-		return Draft.of(this, Severity.ERROR, Location.of(stroke.block()), message).tells(Slip.OTHER_THREAD_CUT).programmed("place", HoleRule.at(stroke.place(), figures), stroke.block())
-				.known("thread", own.value().designation(), own).known("thread before", cut.value().designation(), cut).related(before.block(), "the first thread");
+		String message = tapping.tool().name() + " threads " + own.value().withoutClass().designation() + " at "
+				+ HoleRule.at(stroke.place(), figures) + ", where " + before.tool().name() + " has cut "
+				+ cut.value().withoutClass().designation() + ": the second thread destroys the first; see the position";
+		return Draft.of(this, Severity.ERROR, Location.of(stroke.block()), message).tells(Slip.OTHER_THREAD_CUT)
+				.programmed("place", HoleRule.at(stroke.place(), figures), stroke.block()).known("thread", own.value().designation(), own)
+				.known("thread before", cut.value().designation(), cut).related(before.block(), "the first thread");
 	}
 
 	private Draft draft(TapStroke stroke, TapStroke before) {
@@ -135,11 +141,15 @@ public final class ThreadedTwice implements Rule {
 				: Optional.empty();
 		boolean still = before.block().sameBlock(stroke.block()) && before.repeat() == stroke.repeat() - 1;
 		String by = count.flatMap(Setting::word).map(w -> Figures.written(w) + " repeats").orElse("this block repeats");
-		String message = by + " the thread at " + HoleRule.at(stroke.place(), figures) + ", cut before in line " + (before.block().line() + 1)
-				+ ": the tap may start a second thread across the first; " + (count.isEmpty() || still ? "once is enough" : count.get().word().get().address() + String.valueOf(stroke.repeat() - 1) + " comes up to it");
-		Draft draft = Draft.of(this, Severity.WARNING, count.flatMap(Setting::word).map(Location::of).orElse(Location.of(stroke.block())), message)
-				.programmed("place", HoleRule.at(stroke.place(), figures), stroke.block()).related(before.block(), "the first time");
-		count.flatMap(Setting::word).flatMap(w -> Draft.change(w, still ? 1 : stroke.repeat() - 1, 0, false, still ? "see that the repeats were not meant for incremental positions" : "see that no other position is wrong"))
+		String message = by + " the thread at " + HoleRule.at(stroke.place(), figures) + ", cut before in line "
+				+ (before.block().line() + 1) + ": the tap may start a second thread across the first; "
+				+ (count.isEmpty() || still ? "once is enough" : count.get().word().get().address() + String.valueOf(stroke.repeat() - 1)
+						+ " comes up to it");
+		Draft draft = Draft.of(this, Severity.WARNING, count.flatMap(Setting::word).map(Location::of).orElse(Location.of(stroke.block())),
+				message).programmed("place", HoleRule.at(stroke.place(), figures), stroke.block())
+				.related(before.block(), "the first time");
+		count.flatMap(Setting::word).flatMap(w -> Draft.change(w, still ? 1 : stroke.repeat() - 1, 0, false,
+				still ? "see that the repeats were not meant for incremental positions" : "see that no other position is wrong"))
 				.ifPresent(draft::fix);
 		return draft;
 	}

@@ -16,9 +16,9 @@ import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
 /**
- * What speaks for a tapped hole to go through where nobody says so: a tap that sends its chips ahead, a drill that comes out at level 0 where no hole of the program opens
- * there, holes without a thread whose drills, of other diameters, end with their full diameter at the same level, as it is computed for a plate, or an outline that is milled
- * no deeper than the tap comes out (common practice, no source).
+ * What speaks for a tapped hole to go through where nobody says so: a tap that sends its chips ahead, a drill that comes out at level 0
+ * where no hole of the program opens there, holes without a thread whose drills, of other diameters, end with their full diameter at the
+ * same level, as it is computed for a plate, or an outline that is milled no deeper than the tap comes out (common practice, no source).
  */
 final class ThroughSigns {
 
@@ -34,14 +34,18 @@ final class ThroughSigns {
 		this.work = work;
 	}
 
-	/** The first sign, as the end of a sentence, for a hole of which a cut goes deepest with its full diameter, so many mm below its surface. */
+	/**
+	 * The first sign, as the end of a sentence, for a hole of which a cut goes deepest with its full diameter, so many mm below its
+	 * surface.
+	 */
 	Optional<String> of(Cut sized, TapDepth depth, double full) {
-		boolean said = tapping.wanted().through().isPresent() || tapping.wanted().depth().isPresent() || tapping.wanted().holeBottom().isPresent()
-				|| tapping.wanted().wall().isPresent();
+		boolean said = tapping.wanted().through().isPresent() || tapping.wanted().depth().isPresent()
+				|| tapping.wanted().holeBottom().isPresent() || tapping.wanted().wall().isPresent();
 		if (said) {
 			return Optional.empty();
 		}
-		return Stream.of(point(), passesAxis(sized), underside(sized), level(sized)).flatMap(Optional::stream).findFirst().or(() -> outline(depth, full));
+		return Stream.of(point(), passesAxis(sized), underside(sized), level(sized)).flatMap(Optional::stream).findFirst()
+				.or(() -> outline(depth, full));
 	}
 
 	private Optional<String> point() {
@@ -50,7 +54,8 @@ final class ThroughSigns {
 
 	private Optional<String> outline(TapDepth depth, double full) {
 		OptionalDouble deep = Outlines.passed(depth, full, work);
-		return deep.isPresent() ? Optional.of("an outline is milled down to " + depth.figures().length(deep.getAsDouble())) : Optional.empty();
+		return deep.isPresent() ? Optional.of("an outline is milled down to " + depth.figures().length(deep.getAsDouble()))
+				: Optional.empty();
 	}
 
 	/** In the side of a turned part. */
@@ -59,10 +64,14 @@ final class ThroughSigns {
 		return side && sized.start() > 0 && sized.tip() < 0 ? Optional.of("it passes the part's axis") : Optional.empty();
 	}
 
-	/** Where level 0 is the underside of a plate, the drill comes out there with its full diameter; a boss on a thicker part is drilled so too, and other holes open at level 0 beside it. */
+	/**
+	 * Where level 0 is the underside of a plate, the drill comes out there with its full diameter; a boss on a thicker part is drilled so
+	 * too, and other holes open at level 0 beside it.
+	 */
 	private Optional<String> underside(Cut sized) {
 		boolean out = PlaneHeightsWrong.farAbove(sized, sized.direction()) && sized.direction() * sized.shoulder() >= 0;
-		return out && !work.survey(tapping, OPEN_LOW, open -> open) ? Optional.of("no hole opens at level 0, and the drill comes out there") : Optional.empty();
+		return out && !work.survey(tapping, OPEN_LOW, open -> open) ? Optional.of("no hole opens at level 0, and the drill comes out there")
+				: Optional.empty();
 	}
 
 	/** Whether a tool goes into a hole from level 0 or not far above. */
@@ -94,7 +103,8 @@ final class ThroughSigns {
 
 		@Override
 		public void of(Work work, BiConsumer<Integer, Level> said) {
-			work.unthreaded().forEach(hole -> hole.deepestBefore(Integer.MAX_VALUE).filter(ThroughSigns::coned).ifPresent(cut -> said.accept(Survey.stay(hole), Level.of(cut))));
+			work.unthreaded().forEach(hole -> hole.deepestBefore(Integer.MAX_VALUE).filter(ThroughSigns::coned)
+					.ifPresent(cut -> said.accept(Survey.stay(hole), Level.of(cut))));
 		}
 
 		@Override
@@ -113,7 +123,8 @@ final class ThroughSigns {
 		/** Whether a drill of another diameter ends at the level. */
 		boolean isAt(Cut cut) {
 			Level other = of(cut);
-			return Math.abs(shoulder - other.shoulder) < SAME_LEVEL && direction == other.direction && Math.abs(diameter - other.diameter) >= OTHER_DIAMETER;
+			return Math.abs(shoulder - other.shoulder) < SAME_LEVEL && direction == other.direction
+					&& Math.abs(diameter - other.diameter) >= OTHER_DIAMETER;
 		}
 	}
 

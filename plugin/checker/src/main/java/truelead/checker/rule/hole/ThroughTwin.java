@@ -23,7 +23,10 @@ final class ThroughTwin {
 
 	private static final double SAME = 0.001;
 	private static final double HALF_TURN = 180;
-	/** A hole that is threaded from both ends is at least so deep, in drills: a shorter one is threaded from one end (common practice, no source). */
+	/**
+	 * A hole that is threaded from both ends is at least so deep, in drills: a shorter one is threaded from one end (common practice, no
+	 * source).
+	 */
 	private static final double LONG = 4.5;
 
 	private ThroughTwin() {
@@ -43,7 +46,9 @@ final class ThroughTwin {
 		}
 	};
 
-	/** Whether a long hole was made before whose numbers are those of an operation's visit mirrored, half a turn of one rotary axis away. */
+	/**
+	 * Whether a long hole was made before whose numbers are those of an operation's visit mirrored, half a turn of one rotary axis away.
+	 */
 	static boolean is(Work work, ThreadingOperation operation, Visit visit) {
 		Place place = visit.hole().place();
 		if (!work.survey(operation, TURNED, all -> all.stream().anyMatch(other -> halfTurn(other, place)))) {
@@ -51,13 +56,15 @@ final class ThroughTwin {
 		}
 		work.dependsOnAll();
 		Map<Numbers, List<Hole>> made = work.derived(Made.class, Made::of).holes();
-		if (made.getOrDefault(new Numbers(place.plane(), place.u(), place.v()), List.of()).stream().anyMatch(hole -> hole.place().rotary().equals(place.rotary()))) {
+		if (made.getOrDefault(new Numbers(place.plane(), place.u(), place.v()), List.of()).stream()
+				.anyMatch(hole -> hole.place().rotary().equals(place.rotary()))) {
 			// drilled on this side, under another offset: the offset is the slip
 			return false;
 		}
 		return Stream.of(new Numbers(place.plane(), -place.u(), place.v()), new Numbers(place.plane(), place.u(), -place.v()))
-				.flatMap(mirrored -> made.getOrDefault(mirrored, List.of()).stream())
-				.anyMatch(hole -> hole.madeBefore(visit.order()) && halfTurn(hole.place().rotary(), place) && hole.deepestBefore(visit.order()).filter(ThroughTwin::isLong).isPresent());
+				.flatMap(mirrored -> made.getOrDefault(mirrored, List.of()).stream()).anyMatch(hole -> hole.madeBefore(visit.order())
+						&& halfTurn(hole.place().rotary(), place)
+						&& hole.deepestBefore(visit.order()).filter(ThroughTwin::isLong).isPresent());
 	}
 
 	private static boolean isLong(Cut cut) {
@@ -79,7 +86,9 @@ final class ThroughTwin {
 
 		static Made of(Work work) {
 			Map<Numbers, List<Hole>> holes = new HashMap<>();
-			work.holes().stream().filter(Hole::made).forEach(hole -> holes.computeIfAbsent(new Numbers(hole.place().plane(), hole.place().u(), hole.place().v()), at -> new ArrayList<>()).add(hole));
+			work.holes().stream().filter(Hole::made)
+					.forEach(hole -> holes.computeIfAbsent(new Numbers(hole.place().plane(), hole.place().u(), hole.place().v()),
+							at -> new ArrayList<>()).add(hole));
 			return new Made(holes);
 		}
 	}

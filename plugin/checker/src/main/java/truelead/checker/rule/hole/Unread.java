@@ -19,8 +19,9 @@ final class Unread {
 		if (between(work, block, block.line(), Integer.MAX_VALUE) == 0) {
 			return 0;
 		}
-		int next = work.tools().stream().flatMap(tool -> tool.change().stream()).filter(change -> change.file().name().equals(block.file().name()))
-				.mapToInt(BlockRef::line).filter(line -> line > block.line()).min().orElse(Integer.MAX_VALUE);
+		int next = work.tools().stream().flatMap(tool -> tool.change().stream())
+				.filter(change -> change.file().name().equals(block.file().name())).mapToInt(BlockRef::line)
+				.filter(line -> line > block.line()).min().orElse(Integer.MAX_VALUE);
 		return between(work, block, block.line(), next);
 	}
 

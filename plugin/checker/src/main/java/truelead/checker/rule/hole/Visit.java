@@ -25,7 +25,8 @@ record Visit(Hole hole, int order, BlockRef block, Modal modal, double off, doub
 
 	/** A thread mill in a hole, on its first pass there. */
 	static Visit of(MillPass first) {
-		return new Visit(first.hole(), first.order(), first.block(), first.modal(), first.besideHole(), Math.min(first.startLevel(), first.endLevel()));
+		return new Visit(first.hole(), first.order(), first.block(), first.modal(), first.besideHole(),
+				Math.min(first.startLevel(), first.endLevel()));
 	}
 
 	/** The same in the hole as it is in the part that is clamped then. */

@@ -19,8 +19,9 @@ import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /**
- * The visits of an operation in order, the first pass of a thread mill at each hole; none for bolts, for dies and for tools that make no thread. They are judged by
- * the {@link #typical()} ones, as {@link Strokes#typical()} and {@link MillPasses#typical()} say: what is asked of a visit there may not depend on its place.
+ * The visits of an operation in order, the first pass of a thread mill at each hole; none for bolts, for dies and for tools that make no
+ * thread. They are judged by the {@link #typical()} ones, as {@link Strokes#typical()} and {@link MillPasses#typical()} say: what is asked
+ * of a visit there may not depend on its place.
  */
 final class Visits extends AbstractList<Visit> {
 
@@ -58,8 +59,10 @@ final class Visits extends AbstractList<Visit> {
 	private Visits(ThreadingOperation operation, Work work) {
 		this.operation = operation;
 		drilledByTapping = visit -> DrillsThatTap.of(work).before(visit.hole().place(), visit.order());
-		strokes = operation instanceof Tapping tapping && tapping.method() != Tapping.Method.WRONG_TOOL && !operation.tool().facts().isDie() ? Optional.of(tapping.strokes()) : Optional.empty();
-		passes = operation instanceof ThreadMilling milling ? Optional.of(milling.firstPasses().where(pass -> !pass.external() || work.turnedOver(pass))) : Optional.empty();
+		strokes = operation instanceof Tapping tapping && tapping.method() != Tapping.Method.WRONG_TOOL && !operation.tool().facts().isDie()
+				? Optional.of(tapping.strokes()) : Optional.empty();
+		passes = operation instanceof ThreadMilling milling
+				? Optional.of(milling.firstPasses().where(pass -> !pass.external() || work.turnedOver(pass))) : Optional.empty();
 		all = strokes.map(made -> visits(made, Visit::of)).or(() -> passes.map(made -> visits(made, Visit::of))).orElse(List.of());
 		List<Visit> kinds = new ArrayList<>(2);
 		strokes.ifPresent(made -> made.typical().forEach(stroke -> kinds.add(Visit.of(stroke))));
@@ -141,6 +144,7 @@ final class Visits extends AbstractList<Visit> {
 			return List.of();
 		}
 		BitSet kinds = found;
-		return strokes.map(made -> visits(made.ofKinds(kinds), Visit::of)).or(() -> passes.map(made -> visits(made.ofKinds(kinds), Visit::of))).orElseThrow();
+		return strokes.map(made -> visits(made.ofKinds(kinds), Visit::of))
+				.or(() -> passes.map(made -> visits(made.ofKinds(kinds), Visit::of))).orElseThrow();
 	}
 }

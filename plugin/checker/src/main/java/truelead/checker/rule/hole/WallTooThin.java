@@ -50,9 +50,9 @@ public final class WallTooThin extends HoleRule {
 
 	private Draft draft(ThreadingOperation operation, Visit visit, Cut cut, Fact<Double> wall, double left, double diameter) {
 		Figures figures = new Figures(visit.modal().unit());
-		String message = "the drill's point leaves " + figures.length(left) + " of a wall of " + figures.length(wall.value()) + ", less than a quarter of its "
-				+ figures.length(diameter) + ": the bottom bulges or breaks through; " + figures.length(Math.floor((wall.value() - LEAST * diameter) * 10) / 10)
-				+ " deep at most";
+		String message = "the drill's point leaves " + figures.length(left) + " of a wall of " + figures.length(wall.value())
+				+ ", less than a quarter of its " + figures.length(diameter) + ": the bottom bulges or breaks through; "
+				+ figures.length(Math.floor((wall.value() - LEAST * diameter) * 10) / 10) + " deep at most";
 		return Draft.of(this, Severity.WARNING, Location.of(cut.block()), message).known("wall", figures.length(wall.value()), wall)
 				.known("drill", figures.fine(diameter), cut.diameter().orElseThrow())
 				.known("surface", figures.length(operation.wanted().surface().value()), operation.wanted().surface())

@@ -16,7 +16,10 @@ import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
-/** Two sources name different threads: information where the feed fits the nearest, a warning where it does not, an error where feed and drill both fit the other alone. */
+/**
+ * Two sources name different threads: information where the feed fits the nearest, a warning where it does not, an error where feed and
+ * drill both fit the other alone.
+ */
 public final class CalloutConflict extends OperationRule {
 
 	/** A feed within this part of the pitch fits it; real programs round F by up to 0.64 %. */
@@ -44,14 +47,18 @@ public final class CalloutConflict extends OperationRule {
 		ThreadSpec first = named.get(0).value();
 		double advance = operation instanceof Tapping tapping ? tapping.advance() : Double.NaN;
 		boolean fits = Double.isNaN(advance) || fits(advance, first);
-		String feed = Double.isNaN(advance) ? "" : fits ? "; the feed fits the first" : fits(advance, other.get().value()) ? "; the feed fits the second"
-				: "; the feed advances " + figures(work).advance(advance) + " " + figures(work).symbol() + " a turn and fits neither";
-		Optional<AnotherThread> made = drill(operation).filter(drill -> fits(advance, other.get().value()) && AnotherThread.suits(drill, other.get().value()) && !AnotherThread.suits(drill, first))
+		String feed = Double.isNaN(advance) ? "" : fits ? "; the feed fits the first" : fits(advance, other.get().value())
+				? "; the feed fits the second" : "; the feed advances " + figures(work).advance(advance) + " " + figures(work).symbol()
+				+ " a turn and fits neither";
+		Optional<AnotherThread> made = drill(operation).filter(drill -> fits(advance, other.get().value())
+				&& AnotherThread.suits(drill, other.get().value()) && !AnotherThread.suits(drill, first))
 				.map(drill -> new AnotherThread(other.get().value(), drill));
-		String mend = made.map(second -> "; feed and the drill of " + figures(work).fine(second.drill()) + " fit the second; mend the first, or the drill" + (fits ? "" : " and F")).orElse(feed + "; the nearest counts, mend the other");
-		Draft draft = Draft.of(this, made.isPresent() ? Severity.ERROR : fits ? Severity.INFORMATION : Severity.WARNING, Location.of(operation.block()),
-				"two sources name different threads: " + named(first) + " (" + named.get(0).source().words() + ") and " + named(other.get().value()) + " ("
-						+ other.get().source().words() + ")" + mend)
+		String mend = made.map(second -> "; feed and the drill of " + figures(work).fine(second.drill())
+				+ " fit the second; mend the first, or the drill" + (fits ? "" : " and F"))
+				.orElse(feed + "; the nearest counts, mend the other");
+		Draft draft = Draft.of(this, made.isPresent() ? Severity.ERROR : fits ? Severity.INFORMATION : Severity.WARNING,
+				Location.of(operation.block()), "two sources name different threads: " + named(first) + " (" + named.get(0).source().words()
+				+ ") and " + named(other.get().value()) + " (" + other.get().source().words() + ")" + mend)
 				.known("first callout", named(first), named.get(0)).known("second callout", named(other.get().value()), other.get());
 		made.ifPresent(second -> second.tell(draft.tells(Slip.FEED_AND_DRILL), "feed", named.get(0), operation.block().file()));
 		found.accept(draft);
@@ -59,8 +66,9 @@ public final class CalloutConflict extends OperationRule {
 
 	/** The stated diameter of the hole that is tapped first, mm. */
 	private static Optional<Double> drill(ThreadingOperation operation) {
-		return operation instanceof Tapping tapping ? tapping.strokes().stream().findFirst().flatMap(stroke -> stroke.hole().threadedBefore(stroke.order(), operation.wanted().thread().map(t -> t.value().diameter()).orElse(Double.NaN))).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value)
-				: Optional.empty();
+		return operation instanceof Tapping tapping ? tapping.strokes().stream().findFirst().flatMap(stroke -> stroke.hole()
+				.threadedBefore(stroke.order(), operation.wanted().thread().map(t -> t.value().diameter()).orElse(Double.NaN)))
+				.flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value) : Optional.empty();
 	}
 
 	private static boolean differs(ThreadSpec a, ThreadSpec b) {

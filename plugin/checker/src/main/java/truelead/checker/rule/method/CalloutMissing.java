@@ -28,10 +28,10 @@ public final class CalloutMissing extends OperationRule {
 		if (operation.wanted().statedThread().isPresent() || !firstOfGroup(operation, work)) {
 			return;
 		}
-		String would = operation.wanted().thread().map(Fact::value).map(ThreadSpec::designation).map(d -> " (the numbers would make " + d + ")")
-				.orElse("");
-		Draft draft = Draft.of(this, Severity.INFORMATION, Location.of(operation.block()),
-				"nothing names the thread of this operation" + would + ", so its feed is not judged; a comment at the tool change, such as (M6X1 TAP)");
+		String would = operation.wanted().thread().map(Fact::value).map(ThreadSpec::designation).map(d -> " (the numbers would make " + d
+				+ ")").orElse("");
+		Draft draft = Draft.of(this, Severity.INFORMATION, Location.of(operation.block()), "nothing names the thread of this operation"
+				+ would + ", so its feed is not judged; a comment at the tool change, such as (M6X1 TAP)");
 		operation.wanted().thread().ifPresent(t -> draft.known("thread the numbers would make", t.value().designation(), t));
 		found.accept(draft);
 	}

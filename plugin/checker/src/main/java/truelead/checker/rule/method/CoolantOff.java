@@ -27,8 +27,8 @@ public final class CoolantOff extends OperationRule {
 		boolean othersWet = work.ofTools(Cutting.class, Cutting::of).othersWet(operation.tool());
 		if (othersWet) {
 			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(operation.block()),
-					"the other tools of this program cut with coolant and " + operation.tool().name() + " taps dry; M8 before the cycle, unless it is oiled by hand")
-					.programmed("coolant", "off", operation.block()));
+					"the other tools of this program cut with coolant and " + operation.tool().name()
+					+ " taps dry; M8 before the cycle, unless it is oiled by hand").programmed("coolant", "off", operation.block()));
 		}
 	}
 

@@ -35,7 +35,8 @@ public final class CountDiffers extends OperationRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.PART_UNKNOWN, Slip.OTHER_AXIS, Slip.DISTANCE_MODE, Slip.HOLE_MISSED, Slip.HOLE_LEFT_OVER, Slip.PLACE_AGAIN, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS);
+		return Set.of(Slip.PART_UNKNOWN, Slip.OTHER_AXIS, Slip.DISTANCE_MODE, Slip.HOLE_MISSED, Slip.HOLE_LEFT_OVER, Slip.PLACE_AGAIN,
+				Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS);
 	}
 
 	@Override
@@ -46,9 +47,11 @@ public final class CountDiffers extends OperationRule {
 		Fact<Integer> count = operation.wanted().count().get();
 		boolean title = count.source() == FactSource.TITLE;
 		double reach = operation.wanted().thread().map(thread -> thread.value().diameter() / 2).orElse(0.0);
-		Optional<Integer> counted = title ? work.survey(operation, Threads.OF_A_KIND, kinds -> threaded(kinds.get(Threads.kind(operation)), operation, count.value(), reach))
-				: threaded(work.group(operation).stream().map(Threads::of).toList(), operation, count.value(), reach);
-		if (counted.isEmpty() || counted.get().intValue() == count.value() || counted.get() == 0 || title && mayBePart(counted.get(), count.value())) {
+		Optional<Integer> counted = title ? work.survey(operation, Threads.OF_A_KIND, kinds -> threaded(kinds.get(Threads.kind(operation)),
+				operation, count.value(), reach)) : threaded(work.group(operation).stream().map(Threads::of).toList(), operation,
+						count.value(), reach);
+		if (counted.isEmpty() || counted.get().intValue() == count.value() || counted.get() == 0
+				|| title && mayBePart(counted.get(), count.value())) {
 			return;
 		}
 		int threaded = counted.get();
@@ -85,7 +88,8 @@ public final class CountDiffers extends OperationRule {
 
 		static Threads of(ThreadingOperation operation) {
 			List<Place> places = operation.holes().stream().map(Hole::place).toList();
-			return new Threads(operation.index(), kind(operation), !operation.notEvaluated().isEmpty() || !places.stream().allMatch(Place::known), places);
+			return new Threads(operation.index(), kind(operation), !operation.notEvaluated().isEmpty()
+					|| !places.stream().allMatch(Place::known), places);
 		}
 
 		static Optional<ThreadSpec> kind(ThreadingOperation operation) {

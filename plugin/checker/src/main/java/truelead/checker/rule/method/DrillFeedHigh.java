@@ -29,16 +29,24 @@ import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
-/** The drill of a threaded hole is fed several times farther a turn than a drill takes: the point of F or S a place off, a digit too many or too few, the other feed mode. */
+/**
+ * The drill of a threaded hole is fed several times farther a turn than a drill takes: the point of F or S a place off, a digit too many or
+ * too few, the other feed mode.
+ */
 public final class DrillFeedHigh implements Rule {
 
-	/** Drills take 0.01 to 0.04 of their diameter a turn, some of three edges 0.06 to 0.1: farther than this one breaks, whatever it is and drills (common practice, no source). */
+	/**
+	 * Drills take 0.01 to 0.04 of their diameter a turn, some of three edges 0.06 to 0.1: farther than this one breaks, whatever it is and
+	 * drills (common practice, no source).
+	 */
 	private static final double MOST = 0.15;
 
 	/** No drill is fed farther a turn, however large it is, mm (common practice, no source). */
 	private static final double MOST_LENGTH = 1.2;
 
-	/** Farther than this one is suspect, where the program's other drills say that no such drills are at work (common practice, no source). */
+	/**
+	 * Farther than this one is suspect, where the program's other drills say that no such drills are at work (common practice, no source).
+	 */
 	private static final double SUSPECT = 0.08;
 
 	/** So many times as far as any other drill of the program (common practice, no source). */
@@ -69,7 +77,8 @@ public final class DrillFeedHigh implements Rule {
 			Cut cut = maker.cut();
 			double share = share(cut);
 			boolean far = share > MOST || share > 0 && cut.step().modal().advance() > MOST_LENGTH;
-			if ((far || share > SUSPECT) && !told.contains(cut.tool().index()) && !work.derived(ThreadModes.class, ThreadModes::of).leftOn(cut)) {
+			if ((far || share > SUSPECT) && !told.contains(cut.tool().index())
+					&& !work.derived(ThreadModes.class, ThreadModes::of).leftOn(cut)) {
 				Optional<Double> others = far ? Optional.empty() : others(maker, share, work);
 				if (far || others.isPresent()) {
 					told.add(cut.tool().index());
@@ -89,9 +98,12 @@ public final class DrillFeedHigh implements Rule {
 		static ThreadModes of(Work work) {
 			Set<WordRef> set = new HashSet<>();
 			for (ThreadingOperation operation : work.operations()) {
-				Optional<Modal> modal = operation instanceof Tapping tapping ? tapping.strokes().typical().stream().findFirst().map(TapStroke::modal)
-						: operation instanceof ThreadMilling milling ? milling.passes().typical().stream().findFirst().map(MillPass::modal) : Optional.empty();
-				modal.flatMap(Modal::feedModeStated).filter(word -> operation.tool().change().filter(change -> !word.block().above(change)).isPresent()).ifPresent(set::add);
+				Optional<Modal> modal = operation instanceof Tapping tapping
+						? tapping.strokes().typical().stream().findFirst().map(TapStroke::modal)
+						: operation instanceof ThreadMilling milling ? milling.passes().typical().stream().findFirst().map(MillPass::modal)
+						: Optional.empty();
+				modal.flatMap(Modal::feedModeStated).filter(word -> operation.tool().change().filter(change -> !word.block().above(change))
+						.isPresent()).ifPresent(set::add);
 			}
 			return new ThreadModes(set);
 		}
@@ -129,21 +141,28 @@ public final class DrillFeedHigh implements Rule {
 		@Override
 		public List<Fed> all(List<Fed> said) {
 			Optional<Fed> first = said.stream().max(FARTHER);
-			return Stream.concat(first.stream(), said.stream().filter(fed -> fed.stay() != first.get().stay()).max(FARTHER).stream()).toList();
+			return Stream.concat(first.stream(), said.stream().filter(fed -> fed.stay() != first.get().stay()).max(FARTHER).stream())
+					.toList();
 		}
 	};
 
 	/** The most that a drill of another stay advances a turn, as a part of its diameter, where this one is fed many times as far. */
 	private static Optional<Double> others(HoleMakers.Maker maker, double share, Work work) {
 		int stay = maker.cut().tool().index();
-		return work.survey(maker.operation(), FARTHEST, all -> all.stream().filter(fed -> fed.stay() != stay).map(Fed::share).findFirst()).filter(next -> share >= TIMES_OTHERS * next);
+		return work.survey(maker.operation(), FARTHEST, all -> all.stream().filter(fed -> fed.stay() != stay).map(Fed::share).findFirst())
+				.filter(next -> share >= TIMES_OTHERS * next);
 	}
 
-	/** What part of its diameter a drill that is named with it advances a turn; 0 of other tools and small drills, and where feed or speed is not known. */
+	/**
+	 * What part of its diameter a drill that is named with it advances a turn; 0 of other tools and small drills, and where feed or speed
+	 * is not known.
+	 */
 	private static double share(Cut cut) {
-		boolean drill = cut.kind().drills() && cut.tool().facts().kind().filter(kind -> kind.stated() && kind.value() == ToolKind.DRILL).isPresent();
+		boolean drill = cut.kind().drills() && cut.tool().facts().kind().filter(kind -> kind.stated()
+				&& kind.value() == ToolKind.DRILL).isPresent();
 		double advance = cut.step().modal().advance();
-		return Double.isNaN(advance) || !drill ? 0 : cut.tool().facts().diameter().filter(size -> size.stated() && size.value() >= SMALL).map(size -> advance / size.value()).orElse(0.0);
+		return Double.isNaN(advance) || !drill ? 0 : cut.tool().facts().diameter().filter(size -> size.stated()
+				&& size.value() >= SMALL).map(size -> advance / size.value()).orElse(0.0);
 	}
 
 	private Draft draft(Cut cut, double share, Optional<Double> others) {
@@ -154,9 +173,11 @@ public final class DrillFeedHigh implements Rule {
 		String feed = modal.feed().word().map(Figures::written).orElse("the feed");
 		String speed = perMinute ? " at " + modal.speed().word().map(Figures::written).orElse("this speed") : "";
 		String usual = others.map(next -> "the program's other drills at most " + part(next)).orElse("drills take up to 0.04");
-		Draft draft = Draft.of(this, Severity.WARNING, modal.feed(), cut.block(), feed + speed + " feeds " + cut.tool().name() + " " + figures.advance(modal.advance()) + " " + figures.symbol()
-				+ " a turn, " + part(share) + " of its diameter of " + figures.length(diameter.value()) + ", " + usual + ": it breaks; see the digits of F" + (perMinute ? " and S" : ", and the feed mode"))
-				.programmed("feed", feed, modal.feed()).known("diameter of the drill", figures.length(diameter.value()), diameter);
+		Draft draft = Draft.of(this, Severity.WARNING, modal.feed(), cut.block(), feed + speed + " feeds " + cut.tool().name() + " "
+				+ figures.advance(modal.advance()) + " " + figures.symbol() + " a turn, " + part(share) + " of its diameter of "
+				+ figures.length(diameter.value()) + ", " + usual + ": it breaks; see the digits of F" + (perMinute ? " and S"
+						: ", and the feed mode")).programmed("feed", feed, modal.feed())
+				.known("diameter of the drill", figures.length(diameter.value()), diameter);
 		return perMinute ? draft.programmed("speed", "S" + Figures.number(modal.speed().value(), 1), modal.speed()) : draft;
 	}
 

@@ -16,8 +16,8 @@ import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /**
- * The way to make the thread does not suit the stock: forming above 35 HRC, in cast iron or brittle brass; a cutting tap above 50 HRC; a thread
- * mill above 62 HRC (common practice, no source).
+ * The way to make the thread does not suit the stock: forming above 35 HRC, in cast iron or brittle brass; a cutting tap above 50 HRC; a
+ * thread mill above 62 HRC (common practice, no source).
  */
 public final class MethodWrongForStock extends OperationRule {
 
@@ -39,7 +39,8 @@ public final class MethodWrongForStock extends OperationRule {
 		double hardness = of.hardness().orElse(0);
 		boolean formed = ToolName.forms(operation.tool().facts());
 		boolean milled = operation instanceof ThreadMilling;
-		boolean cutTap = !formed && !milled && operation.tool().facts().kind().filter(k -> k.value() == ToolKind.CUTTING_TAP || k.value() == ToolKind.TAP).isPresent();
+		boolean cutTap = !formed && !milled && operation.tool().facts().kind().filter(k -> k.value() == ToolKind.CUTTING_TAP
+				|| k.value() == ToolKind.TAP).isPresent();
 		String why = "";
 		if (formed && of.group() == StockGroup.CAST_IRON) {
 			why = "cast iron does not flow, the crests crumble; a cutting tap or a thread mill";
@@ -54,9 +55,12 @@ public final class MethodWrongForStock extends OperationRule {
 			String stockSaid = of.words().isEmpty() ? "stock" : of.words();
 			boolean byHardness = of.group() != StockGroup.CAST_IRON || !formed;
 			String hard = Figures.number(hardness, 0) + " HRC";
-			Draft draft = Draft.of(this, Severity.WARNING, Location.of(operation.block()), "a " + (milled ? "thread mill" : ToolName.of(operation.tool().facts()))
-					+ " in " + stockSaid + (byHardness ? " at " + hard : "") + ": " + why).known("stock", stockSaid + (byHardness ? ", " + hard : ""), stock.get());
-			found.accept(byHardness ? draft.from("limit", Figures.number(milled ? MILLED : formed ? FORMED : CUT, 0) + " HRC", "common practice, no source") : draft);
+			Draft draft = Draft.of(this, Severity.WARNING, Location.of(operation.block()),
+					"a " + (milled ? "thread mill" : ToolName.of(operation.tool().facts())) + " in " + stockSaid
+					+ (byHardness ? " at " + hard : "") + ": " + why)
+					.known("stock", stockSaid + (byHardness ? ", " + hard : ""), stock.get());
+			found.accept(byHardness ? draft.from("limit", Figures.number(milled ? MILLED : formed ? FORMED : CUT, 0) + " HRC",
+					"common practice, no source") : draft);
 		}
 	}
 }

@@ -29,7 +29,8 @@ public final class NoCheckStop extends OperationRule {
 			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(operation.block()),
 					holes + " holes by one tool and no stop to gauge one; M1 after " + interval
 							+ " holes: the hole by pin, the thread by go and no-go")
-					.programmed("holes", Integer.toString(holes), operation.block()).from("interval", Integer.toString(interval), "common practice, no source"));
+					.programmed("holes", Integer.toString(holes), operation.block()).from("interval", Integer.toString(interval),
+							"common practice, no source"));
 		}
 	}
 }

@@ -16,7 +16,10 @@ import truelead.checker.thread.ThreadTable;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
-/** The pitch called out is in no series of its diameter (ISO 261, ASME B1.1): a slip of the pen, or a special thread that wants a special gauge. */
+/**
+ * The pitch called out is in no series of its diameter (ISO 261, ASME B1.1): a slip of the pen, or a special thread that wants a special
+ * gauge.
+ */
 public final class PitchNotStandard extends OperationRule {
 
 	public PitchNotStandard() {
@@ -36,13 +39,15 @@ public final class PitchNotStandard extends OperationRule {
 
 	private Draft draft(ThreadingOperation operation, Fact<ThreadSpec> thread) {
 		ThreadSpec spec = thread.value();
-		List<ThreadSpec> same = ThreadTable.standard().threadsOf(spec.system() == ThreadSystem.MJ ? ThreadSystem.METRIC : spec.system(), spec.diameter());
+		List<ThreadSpec> same = ThreadTable.standard().threadsOf(spec.system() == ThreadSystem.MJ ? ThreadSystem.METRIC : spec.system(),
+				spec.diameter());
 		String choices = same.stream().map(t -> t.tpi() == 0 ? Figures.number(t.pitch(), 3) : Figures.number(t.tpi(), 1)).distinct()
 				.collect(Collectors.joining(", "));
 		String unit = spec.tpi() == 0 ? "pitch " + Figures.number(spec.pitch(), 3) : Figures.number(spec.tpi(), 1) + " threads an inch";
-		return Draft.of(this, Severity.INFORMATION, thread.at().filter(at -> at.file().equals(operation.block().file())).orElse(Location.of(operation.block())),
-				"no series has " + unit + " at the diameter of " + named(spec)
-						+ (choices.isEmpty() ? "" : ", the table has " + choices) + "; compare with the drawing, a special thread wants a special gauge")
-				.known("the callout", named(spec), thread).from("series of the diameter", choices.isEmpty() ? "none" : choices, "ISO 261, ASME B1.1");
+		return Draft.of(this, Severity.INFORMATION,
+				thread.at().filter(at -> at.file().equals(operation.block().file())).orElse(Location.of(operation.block())),
+				"no series has " + unit + " at the diameter of " + named(spec) + (choices.isEmpty() ? "" : ", the table has " + choices)
+				+ "; compare with the drawing, a special thread wants a special gauge").known("the callout", named(spec), thread)
+				.from("series of the diameter", choices.isEmpty() ? "none" : choices, "ISO 261, ASME B1.1");
 	}
 }

@@ -32,7 +32,8 @@ public final class ReachTooShort extends OperationRule {
 		double surface = operation.wanted().surface().value();
 		double tip = operation instanceof Tapping tapping
 				? tapping.strokes().typical().stream().mapToDouble(s -> s.direction() * (s.bottom() - surface)).max().orElse(Double.NaN)
-				: ((ThreadMilling) operation).passes().typical().stream().mapToDouble(p -> surface - Math.min(p.startLevel(), p.endLevel())).max().orElse(Double.NaN);
+				: ((ThreadMilling) operation).passes().typical().stream().mapToDouble(p -> surface - Math.min(p.startLevel(), p.endLevel()))
+				.max().orElse(Double.NaN);
 		if (reach.isPresent() && operation.wanted().surface().source() != FactSource.IMPLIED && tip > reach.get().value() + 1e-6) {
 			found.accept(Draft.of(this, Severity.ERROR, Location.of(operation.block()),
 					"the tool goes " + figures(work).length(tip) + " deep and reaches " + figures(work).length(reach.get().value()) + ": "

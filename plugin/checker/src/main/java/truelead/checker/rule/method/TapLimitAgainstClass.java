@@ -15,8 +15,8 @@ import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /**
- * A tap whose limit mark cannot gauge in the class called out: an H or D limit n ends n x 0.0005 in above the basic pitch diameter (ASME B94.9,
- * from memory); a tap of position G ends where the standard's class of that name ends. Said only where no plating is called out.
+ * A tap whose limit mark cannot gauge in the class called out: an H or D limit n ends n x 0.0005 in above the basic pitch diameter (ASME
+ * B94.9, from memory); a tap of position G ends where the standard's class of that name ends. Said only where no plating is called out.
  */
 public final class TapLimitAgainstClass extends OperationRule {
 
@@ -36,12 +36,13 @@ public final class TapLimitAgainstClass extends OperationRule {
 		Optional<Limits> limits = ThreadTable.standard().limits(thread.get().value());
 		OptionalDouble over = limits.isPresent() ? over(limit.get().value(), thread.get().value(), limits.get()) : OptionalDouble.empty();
 		if (over.isPresent() && over.getAsDouble() > 1e-6) {
-			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(operation.block()),
-					"a tap of limit " + limit.get().value() + " can cut " + figures(work).fine(over.getAsDouble()) + " above the largest pitch diameter of "
-							+ thread.get().value().designation() + " (" + limits.orElseThrow().threadClass()
-							+ "): the no-go gauge may go in; a tap of a lower limit, unless the part is plated")
-					.known("limit of the tap", limit.get().value(), limit.get()).known("the callout", thread.get().value().designation(), thread.get())
-					.from("largest pitch diameter", figures(work).fine(limits.orElseThrow().pitchMaxMm().orElse(Double.NaN)), limits.orElseThrow().source()));
+			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(operation.block()), "a tap of limit " + limit.get().value()
+					+ " can cut " + figures(work).fine(over.getAsDouble()) + " above the largest pitch diameter of "
+					+ thread.get().value().designation() + " (" + limits.orElseThrow().threadClass()
+					+ "): the no-go gauge may go in; a tap of a lower limit, unless the part is plated")
+					.known("limit of the tap", limit.get().value(), limit.get()).known("the callout", thread.get().value().designation(),
+							thread.get()).from("largest pitch diameter", figures(work).fine(limits.orElseThrow().pitchMaxMm()
+									.orElse(Double.NaN)), limits.orElseThrow().source()));
 		}
 	}
 

@@ -16,8 +16,8 @@ import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /**
- * The kind of tap does not suit the hole: a spiral point pushes its chips ahead into a blind hole's bottom; a spiral flute deep in hard steel
- * chips its edges (common practice, no source).
+ * The kind of tap does not suit the hole: a spiral point pushes its chips ahead into a blind hole's bottom; a spiral flute deep in hard
+ * steel chips its edges (common practice, no source).
  */
 public final class TapWrongForHole extends OperationRule {
 
@@ -37,8 +37,8 @@ public final class TapWrongForHole extends OperationRule {
 		Optional<Fact<Boolean>> blind = operation.wanted().through().filter(t -> !t.value() && t.stated());
 		if (ToolName.spiralPoint(tool) && blind.isPresent()) {
 			found.accept(Draft.of(this, Severity.WARNING, Location.of(operation.block()),
-					"a spiral point tap pushes its chips ahead and the hole is blind: they pack at the bottom and the tap breaks; a spiral flute or a forming tap")
-					.known("blind", "yes", blind.get()));
+					"a spiral point tap pushes its chips ahead and the hole is blind: they pack at the bottom and the tap breaks; a spiral "
+					+ "flute or a forming tap").known("blind", "yes", blind.get()));
 		}
 		Optional<Fact<Stock>> hard = operation.wanted().stock()
 				.filter(s -> s.value().group().ferrous() && s.value().hardness().orElse(0) > HARD);
@@ -48,7 +48,8 @@ public final class TapWrongForHole extends OperationRule {
 			found.accept(Draft.of(this, Severity.WARNING, Location.of(operation.block()),
 					"a spiral flute tap goes " + figures(work).length(depth) + " deep, " + Figures.number(depth / diameter, 1) + " D, in "
 							+ hard.get().value().words() + ": its edges chip; a straight flute tap for hard steel, or a thread mill")
-					.known("stock", hard.get().value().words(), hard.get()).from("limit", "1.5 D above 35 HRC", "common practice, no source"));
+					.known("stock", hard.get().value().words(), hard.get())
+					.from("limit", "1.5 D above 35 HRC", "common practice, no source"));
 		}
 	}
 }

@@ -19,7 +19,10 @@ import truelead.checker.tool.ToolUse;
 import truelead.checker.work.TimedEvent;
 import truelead.checker.work.Work;
 
-/** The first tool of a program is called and never changed to, or changed to and never called, while the others are: what is in the spindle cuts in its stead. */
+/**
+ * The first tool of a program is called and never changed to, or changed to and never called, while the others are: what is in the spindle
+ * cuts in its stead.
+ */
 public final class ToolNotChanged implements Rule {
 
 	@Override
@@ -31,7 +34,8 @@ public final class ToolNotChanged implements Rule {
 	public void check(Work work, Consumer<Finding> found) {
 		List<ToolUse> tools = work.tools();
 		Optional<ToolUse> changed = tools.stream().limit(2).filter(tool -> tool.change().isPresent()).findFirst();
-		if (changed.isEmpty() || work.shop().profile().isLathe() || work.course().subprogramAlone() || work.operationsOfProgram().isEmpty()) {
+		if (changed.isEmpty() || work.shop().profile().isLathe() || work.course().subprogramAlone()
+				|| work.operationsOfProgram().isEmpty()) {
 			return;
 		}
 		ToolUse first = tools.get(0);
@@ -82,9 +86,12 @@ public final class ToolNotChanged implements Rule {
 
 	private Draft calledAlone(WordRef word, ToolUse changed, WordRef change) {
 		String code = Figures.written(change);
-		return Draft.of(this, Severity.WARNING, Location.of(word), Figures.written(word) + " calls a tool and nothing changes to it before it cuts, as " + code + " does for " + changed.name()
-				+ ": what is in the spindle cuts in its stead; " + code + " behind it, or see that it is in the spindle").related(change.block(), "a tool change")
-				.fix(new Fix("Add " + code, false, "see that the tool is not in the spindle already", List.of(BlockText.append(word.block(), code))));
+		return Draft.of(this, Severity.WARNING, Location.of(word), Figures.written(word)
+				+ " calls a tool and nothing changes to it before it cuts, as " + code + " does for " + changed.name()
+				+ ": what is in the spindle cuts in its stead; " + code + " behind it, or see that it is in the spindle")
+				.related(change.block(), "a tool change")
+				.fix(new Fix("Add " + code, false, "see that the tool is not in the spindle already",
+						List.of(BlockText.append(word.block(), code))));
 	}
 
 	/** A tool change before any T word, where the later ones name their tools and none waits from the end of the program before. */
@@ -94,9 +101,11 @@ public final class ToolNotChanged implements Rule {
 		if (code.isEmpty() || changed.tool().known() || !cuts(changed) || other.isEmpty() || waits(work.course().events())) {
 			return Optional.empty();
 		}
-		String own = changed.summary().lengthOffsets().stream().filter(Setting::known).findFirst().map(offset -> "; T" + Figures.number(offset.value(), 0) + ", as its offset says").orElse("");
-		return Optional.of(Draft.of(this, Severity.WARNING, changed.tool(), changed.change().orElseThrow(), "no T says which tool " + Figures.written(code.get()) + " changes to, as for " + other.get().name()
-				+ ": what was called last comes, or nothing" + own).related(other.get().change().orElseThrow(), "a tool that is named"));
+		String own = changed.summary().lengthOffsets().stream().filter(Setting::known).findFirst()
+				.map(offset -> "; T" + Figures.number(offset.value(), 0) + ", as its offset says").orElse("");
+		return Optional.of(Draft.of(this, Severity.WARNING, changed.tool(), changed.change().orElseThrow(), "no T says which tool "
+				+ Figures.written(code.get()) + " changes to, as for " + other.get().name() + ": what was called last comes, or nothing"
+				+ own).related(other.get().change().orElseThrow(), "a tool that is named"));
 	}
 
 	/** Whether a tool is called behind the last change: it is there when the program begins again. */

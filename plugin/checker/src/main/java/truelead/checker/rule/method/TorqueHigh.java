@@ -42,7 +42,8 @@ public final class TorqueHigh extends OperationRule {
 		if (limit.isPresent() && stock.isPresent()) {
 			double torque = TapTorque.of(stock.get().value().group(), spec, forms).getAsDouble();
 			if (torque > limit.getAsDouble()) {
-				found.accept(Draft.of(this, Severity.WARNING, Location.of(operation.block()), spec.designation() + " in " + stock.get().value().words() + " takes about "
+				found.accept(Draft.of(this, Severity.WARNING, Location.of(operation.block()), spec.designation() + " in "
+						+ stock.get().value().words() + " takes about "
 						+ newtonMetres(torque) + (forms ? " to form" : "") + ", the spindle gives " + newtonMetres(limit.getAsDouble())
 						+ ": it stalls in the hole; " + (forms ? "a cutting tap or a thread mill" : "a lower gear or a thread mill"))
 						.known("thread", spec.designation(), thread.get()).known("stock", stock.get().value().words(), stock.get())
@@ -50,9 +51,10 @@ public final class TorqueHigh extends OperationRule {
 						.from("spindle torque", Figures.number(limit.getAsDouble(), 1) + " N m", "machine profile"));
 			}
 		} else if (forms && spec.diameter() > LARGE && limit.isEmpty()) {
-			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(operation.block()),
-					"forming " + spec.designation() + " takes two to three times the torque of cutting, which climbs steeply above M16; look what the spindle gives at S, or put spindle-torque in the machine profile")
-					.known("thread", spec.designation(), thread.get()).from("limit", "M16", "common practice, no source"));
+			found.accept(Draft.of(this, Severity.INFORMATION, Location.of(operation.block()), "forming " + spec.designation()
+					+ " takes two to three times the torque of cutting, which climbs steeply above M16; look what the spindle gives at S, "
+					+ "or put spindle-torque in the machine profile").known("thread", spec.designation(), thread.get())
+					.from("limit", "M16", "common practice, no source"));
 		}
 	}
 

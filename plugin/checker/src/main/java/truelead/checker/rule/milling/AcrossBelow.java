@@ -12,8 +12,8 @@ import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
 /**
- * A cutter that goes from hole to hole at rapid below the surface, as behind a lead-out without G90: through the walls. Where the helix goes round, above
- * and below, there is a wall whatever the level of the surface (geometry).
+ * A cutter that goes from hole to hole at rapid below the surface, as behind a lead-out without G90: through the walls. Where the helix
+ * goes round, above and below, there is a wall whatever the level of the surface (geometry).
  */
 final class AcrossBelow {
 
@@ -74,7 +74,8 @@ final class AcrossBelow {
 		Figures figures = new Figures(pass.modal().unit());
 		double below = pass.below(level(pass, move), operation.wanted().surface().value());
 		boolean increments = !move.modal().absolute();
-		Draft draft = Draft.of(rule, Severity.ERROR, MillFacts.word(move.block(), "XYZ"), "the cutter goes to another place at rapid " + figures.length(below)
+		Draft draft = Draft.of(rule, Severity.ERROR, MillFacts.word(move.block(), "XYZ"), "the cutter goes to another place at rapid "
+				+ figures.length(below)
 				+ " below the surface" + (places > 1 ? ", and " + (places - 1) + " more times" : "") + ": through the wall of the hole; "
 				+ (increments ? "G91 is in force, G90 before the way out" : "up above the surface first")).on(operation)
 				.programmed("level of the move", figures.length(below) + " below the surface", move.block());

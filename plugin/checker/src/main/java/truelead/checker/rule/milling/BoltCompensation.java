@@ -15,8 +15,8 @@ import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
 /**
- * Compensation along a path that is the root of a thread milled outside: none, so that the cutter goes to its centre's depth below the root, or that for the inside. Clockwise
- * outside the cutter is to the left of the path, G41, counter-clockwise to its right (geometry).
+ * Compensation along a path that is the root of a thread milled outside: none, so that the cutter goes to its centre's depth below the
+ * root, or that for the inside. Clockwise outside the cutter is to the left of the path, G41, counter-clockwise to its right (geometry).
  */
 final class BoltCompensation {
 
@@ -29,8 +29,9 @@ final class BoltCompensation {
 	/** The finding of the first pass that goes along the root without the right compensation; empty where none does. */
 	static Optional<Draft> of(CompMissing rule, Work work, ThreadMilling operation) {
 		Optional<Fact<ThreadSpec>> thread = MillFacts.cutThread(operation).filter(any -> any.value().taperOnDiameter() == 0);
-		return thread.flatMap(named -> operation.passes().typical().stream().filter(pass -> isRoot(pass, named.value(), MillFacts.cutter(operation)) && pass.compensation() != right(pass))
-				.findFirst().map(pass -> draft(rule, work, operation, pass, named)));
+		return thread.flatMap(named -> operation.passes().typical().stream()
+				.filter(pass -> isRoot(pass, named.value(), MillFacts.cutter(operation)) && pass.compensation() != right(pass)).findFirst()
+				.map(pass -> draft(rule, work, operation, pass, named)));
 	}
 
 	private static Compensation right(MillPass pass) {
@@ -51,14 +52,19 @@ final class BoltCompensation {
 		String wanted = right(pass) == Compensation.LEFT ? "G41" : "G42";
 		Draft draft;
 		if (pass.compensation() == Compensation.OFF) {
-			draft = Draft.of(rule, Severity.ERROR, MillFacts.word(pass.block(), "G"), "the path of " + path + " is the root of " + MillFacts.name(operation) + " outside and no compensation is in force: the cutter, "
-					+ figures.length(MillFacts.cutter(operation).orElseThrow()) + ", goes round inside the bolt by its radius; " + wanted + " with D on the move before the lead-in");
+			draft = Draft.of(rule, Severity.ERROR, MillFacts.word(pass.block(), "G"), "the path of " + path + " is the root of "
+					+ MillFacts.name(operation) + " outside and no compensation is in force: the cutter, "
+					+ figures.length(MillFacts.cutter(operation).orElseThrow()) + ", goes round inside the bolt by its radius; " + wanted
+					+ " with D on the move before the lead-in");
 		} else {
-			BlockRef at = work.course().compensation().lastTo(pass.compensation(), pass.order()).map(change -> change.step().block()).orElse(pass.block());
+			BlockRef at = work.course().compensation().lastTo(pass.compensation(), pass.order()).map(change -> change.step().block())
+					.orElse(pass.block());
 			int code = pass.compensation() == Compensation.LEFT ? 41 : 42;
-			draft = Draft.of(rule, Severity.ERROR, MillFacts.word(at, "G", code), "G" + code + " puts the cutter inside the root of " + MillFacts.name(operation) + ": the path of " + path + " goes round "
-					+ (pass.counterclockwise() ? "counter-clockwise" : "clockwise") + " outside; " + wanted).related(pass.block(), "the helix");
+			draft = Draft.of(rule, Severity.ERROR, MillFacts.word(at, "G", code), "G" + code + " puts the cutter inside the root of "
+					+ MillFacts.name(operation) + ": the path of " + path + " goes round " + (pass.counterclockwise() ? "counter-clockwise"
+							: "clockwise") + " outside; " + wanted).related(pass.block(), "the helix");
 		}
-		return draft.on(operation).programmed("diameter of the path", path, pass.block()).known("the callout", thread.value().designation(), thread);
+		return draft.on(operation).programmed("diameter of the path", path, pass.block())
+				.known("the callout", thread.value().designation(), thread);
 	}
 }

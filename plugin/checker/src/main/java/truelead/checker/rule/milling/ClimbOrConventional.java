@@ -14,7 +14,10 @@ import truelead.checker.rule.Severity;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
-/** In hard stock: whether the cutter climbs or cuts conventionally. Inside a hole, counter-clockwise with the spindle clockwise climbs (geometry). */
+/**
+ * In hard stock: whether the cutter climbs or cuts conventionally. Inside a hole, counter-clockwise with the spindle clockwise climbs
+ * (geometry).
+ */
 public final class ClimbOrConventional implements Rule {
 
 	/** Stock that makes the choice matter, HRC (common practice, no source). */
@@ -35,7 +38,8 @@ public final class ClimbOrConventional implements Rule {
 				boolean climbs = (pass.counterclockwise() == (spindle == SpindleTurn.CLOCKWISE)) != pass.external();
 				found.accept(Draft.of(this, Severity.INFORMATION, MillFacts.word(pass.block(), "G"),
 						(climbs ? "the finishing pass climbs: the wall is cut from thick to thin, which hard stock ("
-								: "the finishing pass cuts conventionally: the edge rubs before it cuts, which wears it fast in hard stock (")
+								: "the finishing pass cuts conventionally: the edge rubs before it cuts, which wears it fast in "
+								+ "hard stock (")
 								+ Figures.number(stock.get().value().hardness().getAsDouble(), 0) + " HRC)"
 								+ (climbs ? " wants" : "; turn sense and axis sense round to climb")).on(operation)
 						.known("stock", stock.get().value().words(), stock.get()).finding());

@@ -16,7 +16,10 @@ import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.TimedEvent;
 import truelead.checker.work.Work;
 
-/** A thread mill's compensation is still on at the next tool change or at the program's end: the next tool runs off its path by the old radius. */
+/**
+ * A thread mill's compensation is still on at the next tool change or at the program's end: the next tool runs off its path by the old
+ * radius.
+ */
 public final class CompLeftOn implements Rule {
 
 	/** Holes that are looked at one by one. */
@@ -61,7 +64,8 @@ public final class CompLeftOn implements Rule {
 	}
 
 	private static boolean goesUp(MillPass pass) {
-		return pass.compensation() != Compensation.OFF && pass.exit().stream().anyMatch(step -> step instanceof Step.Move move && move.rapid() && move.from().along(pass.axis()) != move.to().along(pass.axis())
+		return pass.compensation() != Compensation.OFF && pass.exit().stream().anyMatch(step -> step instanceof Step.Move move
+				&& move.rapid() && move.from().along(pass.axis()) != move.to().along(pass.axis())
 				&& move.modal().compensation() != Compensation.OFF);
 	}
 
@@ -74,15 +78,17 @@ public final class CompLeftOn implements Rule {
 			}
 			out = step;
 		}
-		return Draft.of(this, Severity.ERROR, Location.of(out.block()), code + " is still on when the cutter goes up and over to the next hole: it goes down there beside the place by the cutter's radius, at the wall; G40 on the straight move of the lead-out")
-				.on(operation).related(next.block(), "the next hole").finding();
+		return Draft.of(this, Severity.ERROR, Location.of(out.block()),
+				code + " is still on when the cutter goes up and over to the next hole: it goes down there beside the place by the "
+				+ "cutter's radius, at the wall; G40 on the straight move of the lead-out").on(operation)
+				.related(next.block(), "the next hole").finding();
 	}
 
 	private Finding finding(ThreadMilling operation, TimedEvent end, CompensationChange on) {
 		String code = on.after() == Compensation.LEFT ? "G41" : "G42";
 		String where = end.event().kind() == EventKind.TOOL_CHANGE ? "the tool change" : "the program's end";
-		return Draft.of(this, Severity.ERROR, Location.of(end.event().block()),
-				code + " is still on at " + where + ": the next path is shifted by this cutter's radius; G40 on a straight move after the lead-out").on(operation)
+		return Draft.of(this, Severity.ERROR, Location.of(end.event().block()), code + " is still on at " + where
+				+ ": the next path is shifted by this cutter's radius; G40 on a straight move after the lead-out").on(operation)
 				.related(on.step().block(), "where " + code + " began").finding();
 	}
 }

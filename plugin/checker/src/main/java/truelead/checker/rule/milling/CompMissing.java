@@ -24,8 +24,8 @@ import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
 /**
- * The path is the thread's wall and no compensation takes the cutter's radius off, so that the hole is cut a cutter's diameter too big; or the
- * compensation is for the other side, and it is cut two of them too big; or it takes another tool's radius.
+ * The path is the thread's wall and no compensation takes the cutter's radius off, so that the hole is cut a cutter's diameter too big; or
+ * the compensation is for the other side, and it is cut two of them too big; or it takes another tool's radius.
  */
 public final class CompMissing implements Rule {
 
@@ -62,7 +62,8 @@ public final class CompMissing implements Rule {
 			thread.ifPresent(any -> operation.passes().typical().stream().filter(pass -> isWrongSide(pass, any, cutter)).findFirst()
 					.ifPresent(pass -> found.accept(wrongSide(work, operation, pass, any, cutter))));
 			BoltCompensation.of(this, work, operation).map(Draft::finding).ifPresent(found);
-			thread.ifPresent(any -> operation.passes().where(pass -> isWall(operation, pass, any, cutter)).forEach(pass -> found.accept(finding(work, operation, pass, any, cutter))));
+			thread.ifPresent(any -> operation.passes().where(pass -> isWall(operation, pass, any, cutter))
+					.forEach(pass -> found.accept(finding(work, operation, pass, any, cutter))));
 			operation.passes().typical().stream().filter(pass -> isOfAnother(pass, operation.tool(), tools)).findFirst()
 					.ifPresent(pass -> found.accept(ofAnother(operation, pass)));
 		}
@@ -89,7 +90,8 @@ public final class CompMissing implements Rule {
 			return false;
 		}
 		int number = (int) Math.round(offset.value());
-		boolean ownLength = !tool.summary().lengthOffsets().isEmpty() && tool.summary().lengthOffsets().stream().allMatch(h -> h.value() == tool.number());
+		boolean ownLength = !tool.summary().lengthOffsets().isEmpty()
+				&& tool.summary().lengthOffsets().stream().allMatch(h -> h.value() == tool.number());
 		return number != tool.number() && (number - tool.number()) % ROUND != 0 && ownLength && tools.contains(number);
 	}
 
@@ -97,9 +99,11 @@ public final class CompMissing implements Rule {
 		Setting offset = pass.compensationOffset();
 		ToolUse tool = operation.tool();
 		String said = offset.word().map(Figures::written).orElse("D" + Figures.number(offset.value(), 0));
-		Draft draft = Draft.of(this, Severity.WARNING, offset, pass.block(), said + " is the number of T" + Figures.number(offset.value(), 0) + ", and H" + tool.number() + " is "
-				+ tool.name() + "'s own: with that tool's radius the thread is off size; D" + tool.number()).on(operation).programmed("radius offset", said, offset);
-		offset.word().filter(WordRef::literal).flatMap(word -> Draft.change(word, tool.number(), 0, false, "see that the offset table holds this tool's radius there"))
+		Draft draft = Draft.of(this, Severity.WARNING, offset, pass.block(), said + " is the number of T" + Figures.number(offset.value(),
+				0) + ", and H" + tool.number() + " is " + tool.name() + "'s own: with that tool's radius the thread is off size; D"
+				+ tool.number()).on(operation).programmed("radius offset", said, offset);
+		offset.word().filter(WordRef::literal)
+				.flatMap(word -> Draft.change(word, tool.number(), 0, false, "see that the offset table holds this tool's radius there"))
 				.ifPresent(draft::fix);
 		return draft.related(pass.block(), "the helix").finding();
 	}
@@ -115,9 +119,11 @@ public final class CompMissing implements Rule {
 		Figures figures = new Figures(work.shop().unit().value());
 		String on = pass.compensation() == Compensation.LEFT ? "G41" : "G42";
 		String right = pass.compensation() == Compensation.LEFT ? "G42" : "G41";
-		BlockRef at = work.course().compensation().lastTo(pass.compensation(), pass.order()).map(c -> c.step().block()).orElse(pass.block());
+		BlockRef at = work.course().compensation().lastTo(pass.compensation(), pass.order()).map(c -> c.step().block())
+				.orElse(pass.block());
 		double path = HelixForm.of(pass).pathDiameter();
-		String cuts = cutter.isPresent() ? ", which cuts " + figures.length(path + 2 * cutter.getAsDouble()) + " with a cutter of " + figures.length(cutter.getAsDouble()) : "";
+		String cuts = cutter.isPresent() ? ", which cuts " + figures.length(path + 2 * cutter.getAsDouble()) + " with a cutter of "
+				+ figures.length(cutter.getAsDouble()) : "";
 		Draft draft = Draft.of(this, Severity.ERROR, MillFacts.word(at, "G", pass.compensation() == Compensation.LEFT ? 41 : 42),
 				on + " puts the cutter outside the wall of " + MillFacts.name(operation) + cuts + ": the path goes round "
 						+ (pass.counterclockwise() ? "counter-clockwise" : "clockwise") + " inside the hole; " + right).on(operation)
@@ -131,30 +137,38 @@ public final class CompMissing implements Rule {
 		return (thread.taperOnDiameter() == 0 ? NEAR : TAPER) * thread.pitch();
 	}
 
-	/** Whether a path lies in the thread's wall, between the hole and its major diameter, where a cutter's centre does not go: it would cut too large by far. */
+	/**
+	 * Whether a path lies in the thread's wall, between the hole and its major diameter, where a cutter's centre does not go: it would cut
+	 * too large by far.
+	 */
 	private static boolean inWall(double path, ThreadSpec thread, OptionalDouble cutter) {
 		double near = near(thread);
 		return cutter.isEmpty() ? Math.abs(path - thread.diameter()) <= near
-				: path > Math.min(MillFacts.minor(thread), thread.diameter() - near) && path <= thread.diameter() + near && path + cutter.getAsDouble() > thread.diameter() + near;
+				: path > Math.min(MillFacts.minor(thread), thread.diameter() - near) && path <= thread.diameter() + near && path
+				+ cutter.getAsDouble() > thread.diameter() + near;
 	}
 
 	private static boolean isWall(ThreadMilling operation, MillPass pass, ThreadSpec thread, OptionalDouble cutter) {
 		double path = HelixForm.of(pass).pathDiameter();
 		return pass.compensation() == Compensation.OFF && !pass.external() && inWall(path, thread, cutter)
-				&& (Math.abs(path - thread.diameter()) <= near(thread) || operation.passesAt(pass.hole()).stream().anyMatch(other -> other.radius() > pass.radius() + WIDER && other.compensation() != Compensation.OFF));
+				&& (Math.abs(path - thread.diameter()) <= near(thread)
+						|| operation.passesAt(pass.hole()).stream().anyMatch(other -> other.radius() > pass.radius() + WIDER
+								&& other.compensation() != Compensation.OFF));
 	}
 
 	private Finding finding(Work work, ThreadMilling operation, MillPass pass, ThreadSpec thread, OptionalDouble cutter) {
 		Figures figures = new Figures(work.shop().unit().value());
 		boolean left = pass.counterclockwise();
-		String cuts = cutter.isPresent() ? figures.length(cutter.getAsDouble()) + ", cuts " + figures.length(HelixForm.of(pass).pathDiameter() + cutter.getAsDouble()) : "whatever it is, cuts wider by its diameter";
+		String cuts = cutter.isPresent() ? figures.length(cutter.getAsDouble()) + ", cuts "
+				+ figures.length(HelixForm.of(pass).pathDiameter() + cutter.getAsDouble()) : "whatever it is, cuts wider by its diameter";
 		Draft draft = Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), "G"),
 				"the path of " + figures.length(HelixForm.of(pass).pathDiameter()) + " is the wall of " + MillFacts.name(operation)
 						+ " and no compensation is in force: the cutter, " + cuts + "; " + (left ? "G41" : "G42")
 						+ " with D on the move before the lead-in").on(operation)
 				.programmed("diameter of the path", figures.length(HelixForm.of(pass).pathDiameter()), pass.block())
 				.known("the callout", thread.designation(), operation.wanted().statedThread().orElseThrow());
-		operation.tool().facts().diameter().ifPresent(diameter -> draft.known("cutter diameter", figures.length(diameter.value()), diameter));
+		operation.tool().facts().diameter()
+				.ifPresent(diameter -> draft.known("cutter diameter", figures.length(diameter.value()), diameter));
 		return draft.finding();
 	}
 }

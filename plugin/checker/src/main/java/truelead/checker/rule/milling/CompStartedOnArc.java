@@ -13,7 +13,10 @@ import truelead.checker.tool.CompensationChange;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
-/** Compensation is switched on or off with an arc: most controls stop with an alarm there, at the wall (RS-274/NGC: it starts on a straight move). */
+/**
+ * Compensation is switched on or off with an arc: most controls stop with an alarm there, at the wall (RS-274/NGC: it starts on a straight
+ * move).
+ */
 public final class CompStartedOnArc implements Rule {
 
 	@Override
@@ -31,8 +34,8 @@ public final class CompStartedOnArc implements Rule {
 		Set<Integer> checked = new HashSet<>();
 		for (ThreadMilling operation : work.threadMillings()) {
 			if (checked.add(operation.tool().index())) {
-				work.course().compensation().byArcs(operation.tool()).stream().filter(change -> change.before() == Compensation.OFF || change.after() == Compensation.OFF)
-						.forEach(change -> found.accept(finding(operation, change)));
+				work.course().compensation().byArcs(operation.tool()).stream().filter(change -> change.before() == Compensation.OFF
+						|| change.after() == Compensation.OFF).forEach(change -> found.accept(finding(operation, change)));
 			}
 		}
 	}

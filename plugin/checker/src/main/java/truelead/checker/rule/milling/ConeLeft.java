@@ -10,7 +10,10 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.work.ThreadMilling;
 
-/** A through hole whose drill was not led out far enough: its cone, or a floor, stands in the wall yet, and the cutter's end runs into it (geometry). */
+/**
+ * A through hole whose drill was not led out far enough: its cone, or a floor, stands in the wall yet, and the cutter's end runs into it
+ * (geometry).
+ */
 final class ConeLeft {
 
 	/** Pitches that a cutter goes beyond a wall at most (common practice, no source). */
@@ -48,12 +51,16 @@ final class ConeLeft {
 			return Optional.empty();
 		}
 		String axis = MillFacts.axisLetter(pass.axis());
-		String hole = "the cutter's end goes " + figures.length(cutter) + " deep, the hole is called through and has its full diameter down to " + figures.length(full);
-		String message = wall.map(thick -> hole + ", the wall is " + figures.length(thick.value()) + ": " + (coned ? "the drill's cone is left in the last " + figures.length(thick.value() - full) : "the last " + figures.length(thick.value() - full) + " is not drilled")
-				+ ", and the end runs into it; drill " + figures.length(thick.value() - full) + " deeper")
-				.orElse(hole + ": " + figures.length(cutter - full) + " into the drill's cone where the wall is as thick; drill deeper, or say WALL");
-		Draft draft = Draft.of(rule, wall.isPresent() ? Severity.ERROR : Severity.WARNING, MillFacts.word(lowest.block(), axis), message).on(operation)
-				.programmed("depth of the cutter", figures.length(cutter), lowest.block()).programmed("full diameter depth of the hole", figures.length(full), drilled.block())
+		String hole = "the cutter's end goes " + figures.length(cutter)
+				+ " deep, the hole is called through and has its full diameter down to " + figures.length(full);
+		String message = wall.map(thick -> hole + ", the wall is " + figures.length(thick.value()) + ": "
+				+ (coned ? "the drill's cone is left in the last " + figures.length(thick.value() - full)
+						: "the last " + figures.length(thick.value() - full) + " is not drilled") + ", and the end runs into it; drill "
+				+ figures.length(thick.value() - full) + " deeper").orElse(hole + ": " + figures.length(cutter - full)
+						+ " into the drill's cone where the wall is as thick; drill deeper, or say WALL");
+		Draft draft = Draft.of(rule, wall.isPresent() ? Severity.ERROR : Severity.WARNING, MillFacts.word(lowest.block(), axis), message)
+				.on(operation).programmed("depth of the cutter", figures.length(cutter), lowest.block())
+				.programmed("full diameter depth of the hole", figures.length(full), drilled.block())
 				.related(drilled.block(), "the drill block");
 		wall.ifPresent(thick -> draft.known("wall", figures.length(thick.value()), thick));
 		return Optional.of(draft);

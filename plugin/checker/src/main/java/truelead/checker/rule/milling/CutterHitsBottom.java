@@ -41,8 +41,8 @@ public final class CutterHitsBottom implements Rule {
 	public void check(Work work, Consumer<Finding> found) {
 		Map<Place, Deep> deepest = new LinkedHashMap<>();
 		for (ThreadMilling operation : work.threadMillings()) {
-			MillFacts.look(operation.passes(), (pass, wrong) -> pass.hole().fullBefore(pass.order()).filter(drilled -> !pass.external() && !MillFacts.cutOff(work, pass))
-					.ifPresent(drilled -> look(work, operation, pass, drilled, deep -> {
+			MillFacts.look(operation.passes(), (pass, wrong) -> pass.hole().fullBefore(pass.order()).filter(drilled -> !pass.external()
+					&& !MillFacts.cutOff(work, pass)).ifPresent(drilled -> look(work, operation, pass, drilled, deep -> {
 						wrong.accept(deep.finding());
 						deepest.merge(pass.place(), deep, (one, other) -> other.below() > one.below() ? other : one);
 					})), any -> { });
@@ -50,7 +50,9 @@ public final class CutterHitsBottom implements Rule {
 		deepest.values().forEach(deep -> found.accept(deep.finding()));
 	}
 
-	/** A finding, and how far the cutter goes into the bottom, mm: of several passes in a hole, by several tools too, the deepest says it. */
+	/**
+	 * A finding, and how far the cutter goes into the bottom, mm: of several passes in a hole, by several tools too, the deepest says it.
+	 */
 	private record Deep(double below, Finding finding) {
 	}
 
@@ -68,7 +70,8 @@ public final class CutterHitsBottom implements Rule {
 			}
 		}
 		for (Step step : pass.entry()) {
-			double to = step instanceof Step.Arc arc ? arc.to().along(axis) : step instanceof Step.Move move ? move.to().along(axis) : level;
+			double to = step instanceof Step.Arc arc ? arc.to().along(axis) : step instanceof Step.Move move
+					? move.to().along(axis) : level;
 			double from = step instanceof Step.Arc arc ? arc.from().along(axis) : to;
 			level = into * (to - level) > 0 ? to : level;
 			// a lead-in that climbs begins where the cutter came down
@@ -83,19 +86,22 @@ public final class CutterHitsBottom implements Rule {
 		Figures figures = new Figures(work.shop().unit().value());
 		double surface = operation.wanted().surface().value();
 		if (bore.isEmpty() && operation.wanted().through().map(Fact::value).orElse(false)) {
-			new ConeLeft(this, operation, drilled, pass).draft(level, lowest, figures).ifPresent(draft -> found.accept(new Deep(below, draft.finding())));
+			new ConeLeft(this, operation, drilled, pass).draft(level, lowest, figures)
+					.ifPresent(draft -> found.accept(new Deep(below, draft.finding())));
 			return;
 		}
 		if (bore.isEmpty() && OpenedHole.mayGoOn(operation, pass, below)) {
 			return;
 		}
-		Draft draft = Draft.of(this, Severity.ERROR, MillFacts.word(lowest.block(), MillFacts.axisLetter(axis)),
-				"the cutter's end goes " + figures.length(into * (level - surface)) + " deep, "
-						+ (pointed ? "the drill's tip goes to " : "the hole has its full diameter down to ") + figures.length(into * (bottom - surface)) + ": " + figures.length(below)
-						+ (bore.isPresent() ? " into the floor, where the hole is narrower; bore " : " into the bottom; drill ") + figures.length(below) + " deeper or " + (into < 0 ? "stay above " : "go no farther than ")
-						+ MillFacts.axisLetter(axis) + Figures.number(bottom / figures.unit().mm(), 3)).on(operation)
-				.programmed("depth of the cutter", figures.length(into * (level - surface)), lowest.block())
-				.programmed(pointed ? "depth of the drill's tip" : "full diameter depth of the hole", figures.length(into * (bottom - surface)), drilled.block())
+		Draft draft = Draft.of(this, Severity.ERROR, MillFacts.word(lowest.block(), MillFacts.axisLetter(axis)), "the cutter's end goes "
+				+ figures.length(into * (level - surface)) + " deep, " + (pointed ? "the drill's tip goes to "
+						: "the hole has its full diameter down to ") + figures.length(into * (bottom - surface)) + ": "
+				+ figures.length(below) + (bore.isPresent() ? " into the floor, where the hole is narrower; bore "
+						: " into the bottom; drill ") + figures.length(below) + " deeper or " + (into < 0 ? "stay above "
+								: "go no farther than ") + MillFacts.axisLetter(axis) + Figures.number(bottom / figures.unit().mm(), 3))
+				.on(operation).programmed("depth of the cutter", figures.length(into * (level - surface)), lowest.block())
+				.programmed(pointed ? "depth of the drill's tip" : "full diameter depth of the hole",
+						figures.length(into * (bottom - surface)), drilled.block())
 				.related(drilled.block(), bore.isPresent() ? "the bore" : "the drill block");
 		if (bore.isPresent()) {
 			draft.known("bore", figures.fine(drilled.diameter().orElseThrow().value()), drilled.diameter().get()).tells(Slip.BORE_SHALLOW);

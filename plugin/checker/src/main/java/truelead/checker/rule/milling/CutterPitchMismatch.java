@@ -39,10 +39,12 @@ public final class CutterPitchMismatch implements Rule {
 			Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread();
 			Optional<Fact<Double>> pitch = operation.tool().facts().pitch().filter(Fact::stated);
 			if (thread.isEmpty() && pitch.isPresent()) {
-				MillFacts.look(operation.passes().where(pass -> goesOnceRound(operation, pass)), (pass, wrong) -> helix(work, operation, pass, pitch.get()).ifPresent(wrong), found);
+				MillFacts.look(operation.passes().where(pass -> goesOnceRound(operation, pass)), (pass, wrong) ->
+						helix(work, operation, pass, pitch.get()).ifPresent(wrong), found);
 			}
 			boolean single = operation.tool().facts().comb().map(comb -> !comb.value()).orElse(false);
-			if (thread.isPresent() && pitch.isPresent() && !single && Math.abs(pitch.get().value() - thread.get().value().pitch()) > 0.002) {
+			if (thread.isPresent() && pitch.isPresent() && !single
+					&& Math.abs(pitch.get().value() - thread.get().value().pitch()) > 0.002) {
 				found.accept(finding(work, operation, thread.get(), pitch.get()));
 			}
 		}
@@ -63,10 +65,11 @@ public final class CutterPitchMismatch implements Rule {
 		}
 		Figures figures = new Figures(work.shop().unit().value());
 		String axis = MillFacts.axisLetter(pass.axis());
-		return Optional.of(Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), axis),
-				"the helix advances " + figures.advance(form.lead()) + " a turn, the cutter has a pitch of " + figures.advance(pitch.value()) + ": its teeth cut " + figures.fine(off)
-						+ " beside each other's groove; step " + axis + " " + figures.advance(pitch.value()) + " a turn").on(operation)
-				.programmed("advance a turn", figures.advance(form.lead()), pass.block()).known("pitch of the cutter", figures.advance(pitch.value()), pitch).finding());
+		return Optional.of(Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), axis), "the helix advances "
+				+ figures.advance(form.lead()) + " a turn, the cutter has a pitch of " + figures.advance(pitch.value()) + ": its teeth cut "
+				+ figures.fine(off) + " beside each other's groove; step " + axis + " " + figures.advance(pitch.value()) + " a turn")
+				.on(operation).programmed("advance a turn", figures.advance(form.lead()), pass.block())
+				.known("pitch of the cutter", figures.advance(pitch.value()), pitch).finding());
 	}
 
 	private Finding finding(Work work, ThreadMilling operation, Fact<ThreadSpec> thread, Fact<Double> pitch) {

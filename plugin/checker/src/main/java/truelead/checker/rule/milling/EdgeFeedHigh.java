@@ -18,8 +18,8 @@ import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
 /**
- * F is that of the cutter's edge although the control leads the cutter's centre: right is F (D − dc) / D (geometry). Speaks only where feed a
- * tooth and teeth, or an edge feed, are stated.
+ * F is that of the cutter's edge although the control leads the cutter's centre: right is F (D − dc) / D (geometry). Speaks only where feed
+ * a tooth and teeth, or an edge feed, are stated.
  */
 public final class EdgeFeedHigh implements Rule {
 
@@ -64,7 +64,8 @@ public final class EdgeFeedHigh implements Rule {
 		String shown = Figures.number(right / modal.unit().mm(), modal.unit().mm() > 1 ? 2 : 0);
 		Draft draft = Draft.of(this, Severity.WARNING, modal.feed(), pass.block(),
 				"F" + Figures.number(modal.feed().value(), 3) + " at the cutter's centre is " + Figures.number(feed / right, 1)
-						+ " times what the edge can take: " + figures.length(feed * diameter / (diameter - cutter)) + " a minute at the edge, "
+						+ " times what the edge can take: " + figures.length(feed * diameter / (diameter - cutter))
+						+ " a minute at the edge, "
 						+ figures.length(edge.get()) + " wanted; F" + shown).on(operation)
 				.programmed("feed", Figures.number(modal.feed().value(), 3), modal.feed());
 		tool.toothFeed().ifPresent(f -> draft.known("feed a tooth", figures.fine(f.value()), f));

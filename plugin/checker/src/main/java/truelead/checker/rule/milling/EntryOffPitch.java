@@ -32,19 +32,22 @@ public final class EntryOffPitch implements Rule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNREAD_BLOCK, Slip.UNIT_WORD, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.TURNED_ROUND, Slip.HELIX_LEAD, Slip.OTHER_CIRCLE, Slip.BESIDE_HOLE, Slip.NO_COMPENSATION, Slip.ABOVE_WORK, Slip.AT_AN_ANGLE);
+		return Set.of(Slip.UNREAD_BLOCK, Slip.UNIT_WORD, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.TURNED_ROUND, Slip.HELIX_LEAD,
+				Slip.OTHER_CIRCLE, Slip.BESIDE_HOLE, Slip.NO_COMPENSATION, Slip.ABOVE_WORK, Slip.AT_AN_ANGLE);
 	}
 
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<Fact<ThreadSpec>> thread = MillFacts.cutThread(operation);
-			thread.ifPresent(wanted -> MillFacts.look(operation.passes(), (pass, wrong) -> look(work, operation, pass, wanted, wrong), found));
+			thread.ifPresent(wanted -> MillFacts.look(operation.passes(), (pass, wrong) -> look(work, operation, pass, wanted,
+					wrong), found));
 		}
 	}
 
 	private void look(Work work, ThreadMilling operation, MillPass pass, Fact<ThreadSpec> thread, Consumer<Finding> found) {
-		if (!(pass.below(pass.startLevel(), operation.wanted().surface().value()) > 0) || !(Approach.last(pass).orElse(pass.first()) instanceof Step.Arc arc) || arc == pass.first()
+		if (!(pass.below(pass.startLevel(), operation.wanted().surface().value()) > 0)
+				|| !(Approach.last(pass).orElse(pass.first()) instanceof Step.Arc arc) || arc == pass.first()
 				|| MillFacts.cutOff(work, pass) || MillFacts.ringBeside(operation, pass)) {
 			return;
 		}
@@ -64,14 +67,18 @@ public final class EntryOffPitch implements Rule {
 			return;
 		}
 		Figures figures = new Figures(work.shop().unit().value());
-		found.accept(Draft.of(this, Severity.WARNING, MillFacts.word(arc.block(), MillFacts.axisLetter(axis)),
-				"the lead-in arc climbs " + figures.fine(climbs) + ", with the thread it is " + figures.fine(about) + " (" + figures.fine(own)
-						+ " by its own angle is customary): the tooth enters beside its groove; climb " + figures.fine(about)).on(operation)
-				.programmed("climb of the lead-in", figures.fine(climbs), arc.block()).known("the callout", thread.value().designation(), thread)
-				.from("climb with the thread", figures.fine(about), "geometry: lead times the arc's angle about the hole over a full turn").finding());
+		found.accept(Draft.of(this, Severity.WARNING, MillFacts.word(arc.block(), MillFacts.axisLetter(axis)), "the lead-in arc climbs "
+				+ figures.fine(climbs) + ", with the thread it is " + figures.fine(about) + " (" + figures.fine(own)
+				+ " by its own angle is customary): the tooth enters beside its groove; climb " + figures.fine(about)).on(operation)
+				.programmed("climb of the lead-in", figures.fine(climbs), arc.block()).known("the callout", thread.value().designation(),
+						thread).from("climb with the thread", figures.fine(about),
+								"geometry: lead times the arc's angle about the hole over a full turn").finding());
 	}
 
-	/** How far inside the programmed path the cutter's centre goes, mm: its radius where the path is the wall and compensation is on, else 0. */
+	/**
+	 * How far inside the programmed path the cutter's centre goes, mm: its radius where the path is the wall and compensation is on, else
+	 * 0.
+	 */
 	private static double inside(ThreadMilling operation, MillPass pass, ThreadSpec thread) {
 		double cutter = MillFacts.cutter(operation).orElse(0);
 		return HelixForm.of(pass).onContour(thread.diameter(), cutter) ? cutter / 2 : 0;
@@ -81,6 +88,7 @@ public final class EntryOffPitch implements Rule {
 	private static double aboutHole(MillPass pass, Step.Arc arc, double inside) {
 		HelixForm form = HelixForm.of(pass);
 		double own = Math.abs(arc.sweep());
-		return Math.abs(form.fromAxis(arc.from()) - inside) < 0.05 * form.pathDiameter() ? own / 2 : form.angle(arc) > own ? own : form.angle(arc);
+		return Math.abs(form.fromAxis(arc.from()) - inside) < 0.05 * form.pathDiameter() ? own / 2 : form.angle(arc) > own ? own
+				: form.angle(arc);
 	}
 }

@@ -47,12 +47,13 @@ public final class HandMirrored implements Rule {
 	}
 
 	private Finding helix(ThreadMilling operation, MillPass pass, Fact<ThreadSpec> thread) {
-		return draft(operation, pass, thread, "the mirror in force turns the helix round: it cuts a " + (pass.rightHand() ? "right" : "left"));
+		return draft(operation, pass, thread, "the mirror in force turns the helix round: it cuts a " + (pass.rightHand()
+				? "right" : "left"));
 	}
 
 	private Finding draft(ThreadingOperation operation, MillPass pass, Fact<ThreadSpec> thread, String fact) {
-		return Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), "G"), fact + "-hand thread, " + thread.value().designation() + " is "
-				+ hand(thread) + "-hand; cancel the mirror, or program this side by itself").on(operation)
+		return Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), "G"), fact + "-hand thread, " + thread.value().designation()
+				+ " is " + hand(thread) + "-hand; cancel the mirror, or program this side by itself").on(operation)
 				.known("the callout", thread.value().designation(), thread).finding();
 	}
 

@@ -9,8 +9,8 @@ import truelead.checker.run.ArcRuns;
 import truelead.checker.run.Decimals;
 
 /**
- * The geometry of one pass of a thread mill, measured about its axis. Two half arcs whose R is a hair larger than half the chord sweep
- * less than a turn about their own centres and still come back to where they began, so turns are counted by the angle about the hole, not by the
+ * The geometry of one pass of a thread mill, measured about its axis. Two half arcs whose R is a hair larger than half the chord sweep less
+ * than a turn about their own centres and still come back to where they began, so turns are counted by the angle about the hole, not by the
  * sum of sweeps. Lengths mm, angles radians.
  */
 final class HelixForm {
@@ -44,7 +44,8 @@ final class HelixForm {
 			return swept;
 		}
 		double turned = arc.sweep() > 0 ? to - from : from - to;
-		// half an arc whose ends lie on one side of the hole goes round it half a turn either way: the last digit of a place may not tell which
+		// half an arc whose ends lie on one side of the hole goes round it half a turn either way: the last digit of a place may not tell
+		// which
 		return turned + FULL * Math.round((swept - turned) / FULL + 1e-9);
 	}
 
@@ -107,8 +108,8 @@ final class HelixForm {
 	}
 
 	/**
-	 * Whether the path is the thread's wall with compensation moving the cutter off it, as against the cutter's centre: with compensation on,
-	 * the reading that comes nearer to the diameter wanted.
+	 * Whether the path is the thread's wall with compensation moving the cutter off it, as against the cutter's centre: with compensation
+	 * on, the reading that comes nearer to the diameter wanted.
 	 */
 	boolean onContour(double wanted, double cutter) {
 		return pass.compensation() != Compensation.OFF && Math.abs(pathDiameter() - wanted) <= Math.abs(pathDiameter() + cutter - wanted);

@@ -18,9 +18,9 @@ import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
 /**
- * The helix does not advance one lead a turn. A single-form cutter cuts every turn at its place, so the error adds up over the thread's length:
- * delta = |e| L / P; a comb cutter cuts in one turn and leaves a seam of e. Either is worth 1.732 times as much on the pitch diameter a gauge
- * feels (geometry of the 60 degree flank) and is judged against the pitch diameter's tolerance.
+ * The helix does not advance one lead a turn. A single-form cutter cuts every turn at its place, so the error adds up over the thread's
+ * length: delta = |e| L / P; a comb cutter cuts in one turn and leaves a seam of e. Either is worth 1.732 times as much on the pitch
+ * diameter a gauge feels (geometry of the 60 degree flank) and is judged against the pitch diameter's tolerance.
  */
 public final class HelixOffPitch implements Rule {
 
@@ -43,14 +43,16 @@ public final class HelixOffPitch implements Rule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_PLANE, Slip.UNIT_WORD, Slip.NO_CENTRE, Slip.SHORT_WAY_ROUND, Slip.NO_ONE_LEAD, Slip.OTHER_CIRCLE, Slip.ABOVE_WORK);
+		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_PLANE, Slip.UNIT_WORD, Slip.NO_CENTRE, Slip.SHORT_WAY_ROUND, Slip.NO_ONE_LEAD,
+				Slip.OTHER_CIRCLE, Slip.ABOVE_WORK);
 	}
 
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
 			operation.wanted().statedThread().map(Fact::value)
-					.ifPresent(thread -> MillFacts.look(operation.passes(), (pass, wrong) -> look(work, operation, pass, thread, wrong), found));
+					.ifPresent(thread -> MillFacts.look(operation.passes(), (pass, wrong) -> look(work, operation, pass, thread,
+							wrong), found));
 		}
 	}
 
@@ -81,14 +83,16 @@ public final class HelixOffPitch implements Rule {
 		String effect = ring ? "a ring is cut and no thread" : comb ? "a seam of " + figures.fine(off) + " where the turn closes"
 				: figures.fine(off) + (error > 0 ? " too long" : " too short") + " over " + figures.length(length);
 		Optional<AnotherThread> another = another(operation, pass, lead, thread);
-		String message = "the helix advances " + figures.advance(lead) + " " + figures.symbol() + " a turn, " + thread.designation() + " needs " + figures.advance(thread.lead())
-				+ ": " + effect + (ring ? "" : ", " + figures.fine(felt) + " on the pitch diameter where the class allows " + figures.fine(tolerance)) + "; step "
-				+ MillFacts.axisLetter(pass.axis()) + " " + figures.advance(thread.lead()) + " a turn"
+		String message = "the helix advances " + figures.advance(lead) + " " + figures.symbol() + " a turn, " + thread.designation()
+				+ " needs " + figures.advance(thread.lead()) + ": " + effect
+				+ (ring ? "" : ", " + figures.fine(felt) + " on the pitch diameter where the class allows " + figures.fine(tolerance))
+				+ "; step " + MillFacts.axisLetter(pass.axis()) + " " + figures.advance(thread.lead()) + " a turn"
 				+ another.map(other -> other.said("helix", "", figures)).orElse("");
 		Severity severity = felt > tolerance ? Severity.ERROR : Severity.WARNING;
 		Optional<Fact<ThreadSpec>> wanted = operation.wanted().statedThread();
 		Draft draft = Draft.of(this, severity, MillFacts.word(pass.block(), MillFacts.axisLetter(pass.axis())), message).on(operation)
-				.programmed("advance a turn", figures.fine(lead), pass.block()).known("the callout", thread.designation(), wanted.orElseThrow())
+				.programmed("advance a turn", figures.fine(lead), pass.block()).known("the callout", thread.designation(),
+						wanted.orElseThrow())
 				.from("turns", Figures.number(form.turns(), 2), "geometry: angle about the hole's centre")
 				.from("pitch diameter tolerance", figures.fine(tolerance), "class of the thread");
 		if (lead > FAR_OFF * thread.lead()) {
@@ -100,9 +104,12 @@ public final class HelixOffPitch implements Rule {
 
 	/** Another thread of the diameter that is cut; of a taper thread the diameter depends on how deep it is cut. */
 	private static Optional<AnotherThread> another(ThreadMilling operation, MillPass pass, double lead, ThreadSpec thread) {
-		Optional<Double> drill = pass.hole().threadedBefore(pass.order(), thread.diameter()).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
+		Optional<Double> drill = pass.hole().threadedBefore(pass.order(), thread.diameter()).flatMap(Cut::diameter).filter(Fact::stated)
+				.map(Fact::value);
 		return operation.wanted().wireInsert() ? Optional.empty()
-				: AnotherThread.of(lead, drill, thread, false).filter(other -> thread.system().taper() || Math.abs(other.made().diameter() - thread.diameter()) < 1e-6
-						|| MillFacts.cutter(operation).isPresent() && other.made().cutBy(HelixForm.of(pass).cutDiameter(other.made().diameter(), MillFacts.cutter(operation).getAsDouble())));
+				: AnotherThread.of(lead, drill, thread, false).filter(other -> thread.system().taper()
+						|| Math.abs(other.made().diameter() - thread.diameter()) < 1e-6 || MillFacts.cutter(operation).isPresent()
+						&& other.made().cutBy(HelixForm.of(pass)
+								.cutDiameter(other.made().diameter(), MillFacts.cutter(operation).getAsDouble())));
 	}
 }

@@ -27,13 +27,15 @@ import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
 /**
- * The helix and the cutter together cut another diameter than the thread's. The major diameter cut is 2 R + dc, or 2 R where compensation takes
- * the cutter's radius off; the pitch diameter is that less 1.732 (P/2 − tip flat) (geometry of the 60 degree flank). Without a stated tip flat
- * only what no flat can mend is judged: below D too small, above D + 0.2165 P and the class's tolerance too large.
+ * The helix and the cutter together cut another diameter than the thread's. The major diameter cut is 2 R + dc, or 2 R where compensation
+ * takes the cutter's radius off; the pitch diameter is that less 1.732 (P/2 − tip flat) (geometry of the 60 degree flank). Without a stated
+ * tip flat only what no flat can mend is judged: below D too small, above D + 0.2165 P and the class's tolerance too large.
  */
 public final class HelixOffSize implements Rule {
 
-	/** A sharp tip instead of the flat of P/8 cuts this much of the pitch more on the major diameter for the same pitch diameter: 1.732 / 8. */
+	/**
+	 * A sharp tip instead of the flat of P/8 cuts this much of the pitch more on the major diameter for the same pitch diameter: 1.732 / 8.
+	 */
 	private static final double SHARP = Math.sqrt(3) / 8;
 	/** As many times the right radius is typed wrong for certain, as by a zero. */
 	private static final double FAR = 2;
@@ -51,7 +53,8 @@ public final class HelixOffSize implements Rule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_PLANE, Slip.UNIT_WORD, Slip.HELIX_AND_DRILL, Slip.NO_CENTRE, Slip.CUTTER_TOO_BIG, Slip.TAPER, Slip.NO_COMPENSATION);
+		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_PLANE, Slip.UNIT_WORD, Slip.HELIX_AND_DRILL, Slip.NO_CENTRE, Slip.CUTTER_TOO_BIG,
+				Slip.TAPER, Slip.NO_COMPENSATION);
 	}
 
 	@Override
@@ -60,16 +63,20 @@ public final class HelixOffSize implements Rule {
 		List<Finding> odd = new ArrayList<>();
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<ThreadSpec> thread = MillFacts.parallelThread(operation);
-			MillFacts.look(operation.passes(), (pass, wrong) -> OddCircle.of(this, operation, pass).ifPresent(draft -> wrong.accept(draft.finding())), odd::add);
-			operation.wanted().statedThread().filter(taper -> taper.value().taperOnDiameter() > 0).ifPresent(taper -> MillFacts.look(operation.allFinishing().where(pass -> !pass.modal().scaled()),
-					(pass, wrong) -> TaperSize.of(this, operation, pass, taper).ifPresent(draft -> wrong.accept(draft.finding())), found));
+			MillFacts.look(operation.passes(), (pass, wrong) -> OddCircle.of(this, operation, pass).ifPresent(draft ->
+					wrong.accept(draft.finding())), odd::add);
+			operation.wanted().statedThread().filter(taper -> taper.value().taperOnDiameter() > 0)
+					.ifPresent(taper -> MillFacts.look(operation.allFinishing().where(pass -> !pass.modal().scaled()), (pass, wrong) ->
+							TaperSize.of(this, operation, pass, taper).ifPresent(draft -> wrong.accept(draft.finding())), found));
 			if (thread.isPresent()) {
-				MillFacts.look(operation.allFinishing().where(pass -> !pass.external() && !pass.modal().scaled() && (MillFacts.cutter(operation).isPresent() || isWall(pass, thread.get()))),
-						(pass, wrong) -> look(work, operation, pass, thread.get(), wrong), one -> sized.add(one));
+				MillFacts.look(operation.allFinishing().where(pass -> !pass.external() && !pass.modal().scaled()
+						&& (MillFacts.cutter(operation).isPresent() || isWall(pass, thread.get()))), (pass, wrong) ->
+						look(work, operation, pass, thread.get(), wrong), one -> sized.add(one));
 			}
 			if (thread.isPresent() && MillFacts.cutter(operation).isPresent()) {
 				boolean bolt = operation.passes().typical().stream().allMatch(MillPass::external);
-				MillFacts.look(operation.allFinishing().where(pass -> bolt && !pass.modal().scaled()), (pass, wrong) -> BoltSize.of(this, operation, pass, thread.get()).ifPresent(draft -> wrong.accept(draft.finding())), found);
+				MillFacts.look(operation.allFinishing().where(pass -> bolt && !pass.modal().scaled()), (pass, wrong) ->
+						BoltSize.of(this, operation, pass, thread.get()).ifPresent(draft -> wrong.accept(draft.finding())), found);
 			}
 		}
 		odd.stream().filter(circle -> sized.stream().noneMatch(size -> size.at().equals(circle.at()))).forEach(found);
@@ -77,7 +84,10 @@ public final class HelixOffSize implements Rule {
 		work.course().singlePoints().forEach(turned -> TurnedSize.of(this, work, turned).map(Draft::finding).ifPresent(found));
 	}
 
-	/** Whether a path is meant to be the wall, of which nobody says what cutter goes along it: no cutter is so small that it would be its centre's. */
+	/**
+	 * Whether a path is meant to be the wall, of which nobody says what cutter goes along it: no cutter is so small that it would be its
+	 * centre's.
+	 */
 	private static boolean isWall(MillPass pass, ThreadSpec thread) {
 		return pass.compensation() != Compensation.OFF && Math.abs(2 * pass.radius() - thread.diameter()) < thread.pitch() / 2;
 	}
@@ -86,21 +96,23 @@ public final class HelixOffSize implements Rule {
 	private static MillPass odd(MillPass pass) {
 		double[] radii = pass.helix().stream().mapToDouble(Step.Arc::startRadius).sorted().toArray();
 		double usual = radii[radii.length / 2];
-		List<Step.Arc> odd = pass.helix().stream().filter(arc -> Math.abs(arc.startRadius() - usual) > ODD + 3 * HelixForm.of(pass).open()).toList();
+		List<Step.Arc> odd = pass.helix().stream().filter(arc -> Math.abs(arc.startRadius() - usual) > ODD + 3 * HelixForm.of(pass).open())
+				.toList();
 		return radii.length > 2 && odd.size() == 1 && !odd.get(0).byRadius() && !odd.get(0).inChords() ? pass.only(odd.get(0)) : pass;
 	}
 
 	/** Whether another tool mills the same thread at the place afterwards: what is small for now is a roughing pass. */
 	private static boolean finishedLater(Work work, ThreadMilling operation, MillPass pass) {
-		return work.threadMillings().stream().anyMatch(other -> other.tool().index() != operation.tool().index() && other.firstOrder() > operation.lastOrder()
-				&& other.passes().at(pass.place())
-				&& other.wanted().statedThread().map(Fact::value).map(ThreadSpec::withoutClass).equals(operation.wanted().statedThread().map(Fact::value).map(ThreadSpec::withoutClass)));
+		return work.threadMillings().stream().anyMatch(other -> other.tool().index() != operation.tool().index()
+				&& other.firstOrder() > operation.lastOrder() && other.passes().at(pass.place())
+				&& other.wanted().statedThread().map(Fact::value).map(ThreadSpec::withoutClass).equals(operation.wanted().statedThread()
+						.map(Fact::value).map(ThreadSpec::withoutClass)));
 	}
 
 	/** Whether the program could not be followed behind the last pass of its last operation: the next one may be wider. */
 	private static boolean mayBeWidened(Work work, ThreadMilling operation) {
-		return work.troubleOfProgram().notFollowed().stream().anyMatch(trouble -> trouble.stops() && trouble.order() >= operation.lastOrder())
-				&& operation.index() == work.operationsOfProgram().size() - 1;
+		return work.troubleOfProgram().notFollowed().stream().anyMatch(trouble -> trouble.stops()
+				&& trouble.order() >= operation.lastOrder()) && operation.index() == work.operationsOfProgram().size() - 1;
 	}
 
 	private void look(Work work, ThreadMilling operation, MillPass whole, ThreadSpec thread, Consumer<Finding> found) {
@@ -119,14 +131,16 @@ public final class HelixOffSize implements Rule {
 		Optional<Fact<Double>> flat = operation.tool().facts().tipFlat().filter(f -> sixty);
 		if (flat.isPresent()) {
 			double height = MillFacts.FLANK * (thread.pitch() / 2 - flat.get().value());
-			double basic = ThreadTable.standard().limits(thread).map(Limits::pitchMinMm).filter(d -> d.isPresent()).map(d -> d.getAsDouble())
-					.orElse(wanted - thread.system().depthOverPitch() * thread.pitch());
+			double basic = ThreadTable.standard().limits(thread).map(Limits::pitchMinMm).filter(d -> d.isPresent())
+					.map(d -> d.getAsDouble()).orElse(wanted - thread.system().depthOverPitch() * thread.pitch());
 			smallest = basic + height;
 			largest = smallest + tolerance;
 		}
 		double error = cut < smallest - open ? cut - smallest : cut > largest + open ? cut - largest : 0;
-		boolean above = HelixForm.of(pass).deepest(operation.wanted().surface().value()) < -thread.pitch() && MillFacts.drilled(work, operation, pass);
-		if (error == 0 || above || Double.isNaN(cut) || error < 0 && (finishedLater(work, operation, pass) || mayBeWidened(work, operation)) || HelixWrongHand.turnedLead(pass, thread)) {
+		boolean above = HelixForm.of(pass).deepest(operation.wanted().surface().value()) < -thread.pitch()
+				&& MillFacts.drilled(work, operation, pass);
+		if (error == 0 || above || Double.isNaN(cut) || error < 0 && (finishedLater(work, operation, pass) || mayBeWidened(work, operation))
+				|| HelixWrongHand.turnedLead(pass, thread)) {
 			return;
 		}
 		boolean contour = form.onContour(wanted, cutter);
@@ -135,10 +149,11 @@ public final class HelixOffSize implements Rule {
 		double radius = (aim - (contour ? 0 : cutter)) / 2;
 		String how = contour ? "2 x R" + figures.fine(pass.radius()) + " with compensation"
 				: "2 x R" + figures.fine(pass.radius()) + " + cutter " + figures.fine(cutter);
-		String message = how + " cuts " + figures.fine(cut) + ", " + MillFacts.name(operation) + (error < 0 ? " needs at least " : " allows at most ")
-				+ figures.fine(error < 0 ? smallest : largest) + ": " + figures.fine(Math.abs(error)) + (error < 0 ? " too small" : " too large")
-				+ "; radius " + figures.fine(radius);
-		Optional<Double> drill = pass.hole().threadedBefore(pass.order(), thread.diameter()).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
+		String message = how + " cuts " + figures.fine(cut) + ", " + MillFacts.name(operation)
+				+ (error < 0 ? " needs at least " : " allows at most ") + figures.fine(error < 0 ? smallest : largest) + ": "
+				+ figures.fine(Math.abs(error)) + (error < 0 ? " too small" : " too large") + "; radius " + figures.fine(radius);
+		Optional<Double> drill = pass.hole().threadedBefore(pass.order(), thread.diameter()).flatMap(Cut::diameter).filter(Fact::stated)
+				.map(Fact::value);
 		Optional<AnotherThread> another = operation.wanted().wireInsert() ? Optional.empty() : AnotherThread.ofDiameter(cut, drill, thread);
 		message += another.map(other -> other.said("path", "", figures)).orElse("");
 		Severity severity = pass.compensation() != Compensation.OFF && Math.abs(error) <= tolerance ? Severity.WARNING : Severity.ERROR;
@@ -147,9 +162,11 @@ public final class HelixOffSize implements Rule {
 				.known("the callout", thread.designation(), operation.wanted().statedThread().orElseThrow())
 				.from("pitch diameter tolerance", figures.fine(tolerance), "class of the thread");
 		said.ifPresent(diameter -> draft.known("cutter diameter", figures.fine(cutter), diameter));
-		another.ifPresent(other -> other.tell(draft.tells(Slip.PATH_AND_DRILL), "helix", operation.wanted().statedThread().orElseThrow(), operation.block().file()));
+		another.ifPresent(other -> other.tell(draft.tells(Slip.PATH_AND_DRILL), "helix", operation.wanted().statedThread().orElseThrow(),
+				operation.block().file()));
 		if (centreFollows(work, operation, pass, radius)) {
-			draft.from("centre beside the hole by as much", figures.fine(Math.abs(radius - pass.radius())), "geometry").tells(Slip.CENTRE_WITH_RADIUS);
+			draft.from("centre beside the hole by as much", figures.fine(Math.abs(radius - pass.radius())), "geometry")
+					.tells(Slip.CENTRE_WITH_RADIUS);
 		}
 		if (Math.abs(error) > thread.pitch()) {
 			draft.tells(Slip.OTHER_CIRCLE);
@@ -159,14 +176,21 @@ public final class HelixOffSize implements Rule {
 		found.accept(draft.finding());
 	}
 
-	/** Whether the helix starts where it should, and its centre lies beside the hole by what its radius is wrong; or goes on from one about another centre. */
+	/**
+	 * Whether the helix starts where it should, and its centre lies beside the hole by what its radius is wrong; or goes on from one about
+	 * another centre.
+	 */
 	private static boolean centreFollows(Work work, ThreadMilling operation, MillPass pass, double right) {
-		boolean beside = pass.besideHole() > 0 && Math.abs(pass.besideHole() - Math.abs(startFrom(pass, pass.place()) - pass.radius())) < 2 * HelixForm.of(pass).open() + FOLLOWS
-				|| work.holesNear(pass.place(), right).stream().anyMatch(hole -> hole.madeBefore(pass.order()) && follows(pass, startFrom(pass, hole.place()), hole.place().distance(pass.place()), right));
+		boolean beside = pass.besideHole() > 0 && Math.abs(pass.besideHole() - Math.abs(startFrom(pass, pass.place()) - pass.radius()))
+				< 2 * HelixForm.of(pass).open() + FOLLOWS
+				|| work.holesNear(pass.place(), right).stream().anyMatch(hole -> hole.madeBefore(pass.order())
+						&& follows(pass, startFrom(pass, hole.place()), hole.place().distance(pass.place()), right));
 		Optional<Step> in = pass.entry().stream().findFirst();
 		Plane plane = pass.place().plane();
-		double led = in.isEmpty() ? Double.NaN : (in.get() instanceof Step.Move move ? move.from() : ((Step.Arc) in.get()).from()).distanceInPlane(pass.first().from(), plane);
-		boolean ledIn = HelixForm.of(pass).goesRound() && pass.radius() > FAR * right && Math.abs(led - right) < LED * right || follows(pass, led, in.map(step -> fromCentre(step, pass)).orElse(Double.NaN), right);
+		double led = in.isEmpty() ? Double.NaN : (in.get() instanceof Step.Move move ? move.from()
+				: ((Step.Arc) in.get()).from()).distanceInPlane(pass.first().from(), plane);
+		boolean ledIn = HelixForm.of(pass).goesRound() && pass.radius() > FAR * right && Math.abs(led - right) < LED * right
+				|| follows(pass, led, in.map(step -> fromCentre(step, pass)).orElse(Double.NaN), right);
 		return beside || ledIn || operation.beside(pass).stream().anyMatch(other -> !other.place().equals(pass.place())
 				&& (joined(other.last().to(), pass.first().from()) || joined(pass.last().to(), other.first().from())));
 	}
@@ -174,7 +198,8 @@ public final class HelixOffSize implements Rule {
 	/** Whether a turn starts at the right radius from where the hole is and its centre lies beside that by what its own radius is wrong. */
 	private static boolean follows(MillPass pass, double start, double beside, double right) {
 		double open = 2 * HelixForm.of(pass).open() + FOLLOWS;
-		return HelixForm.of(pass).goesRound() && beside > open && Math.abs(start - right) < LED * right && Math.abs(beside - Math.abs(start - pass.radius())) < open;
+		return HelixForm.of(pass).goesRound() && beside > open && Math.abs(start - right) < LED * right
+				&& Math.abs(beside - Math.abs(start - pass.radius())) < open;
 	}
 
 	/** How far a motion begins from the centre of the helix, mm. */

@@ -40,7 +40,8 @@ public final class HelixTooShort implements Rule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_PLANE, Slip.UNIT_WORD, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.TURNED_ROUND, Slip.SHORT_WAY_ROUND, Slip.HELIX_LEAD, Slip.BEGINS_DEEP, Slip.HOLE_MISSED, Slip.DISTANCE_MODE);
+		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_PLANE, Slip.UNIT_WORD, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.TURNED_ROUND,
+				Slip.SHORT_WAY_ROUND, Slip.HELIX_LEAD, Slip.BEGINS_DEEP, Slip.HOLE_MISSED, Slip.DISTANCE_MODE);
 	}
 
 	@Override
@@ -68,24 +69,29 @@ public final class HelixTooShort implements Rule {
 		double pitch = operation.wanted().statedThread().orElseThrow().value().pitch();
 		Figures figures = new Figures(work.shop().unit().value());
 		if (LeadsAlone.are(work, pass)) {
-			found.accept(draft(operation, pass, "the cutter leads in from the middle of the hole and out to it again without a turn round it: no thread is cut; the helix between them is left out", figures).tells(Slip.NO_CENTRE).finding());
+			found.accept(draft(operation, pass,
+					"the cutter leads in from the middle of the hole and out to it again without a turn round it: no thread is cut; the "
+					+ "helix between them is left out", figures).tells(Slip.NO_CENTRE).finding());
 			return;
 		}
 		double above = -passes.stream().mapToDouble(p -> HelixForm.of(p).deepest(operation.wanted().surface().value())).max().orElse(0);
 		if (above > pitch && MillFacts.drilled(work, operation, pass)) {
-			found.accept(draft(operation, pass, "the whole helix lies " + figures.length(above) + " and more above the surface: it cuts nothing; see the sign of its level", figures).tells(Slip.ABOVE_WORK).finding());
+			found.accept(draft(operation, pass, "the whole helix lies " + figures.length(above)
+					+ " and more above the surface: it cuts nothing; see the sign of its level", figures).tells(Slip.ABOVE_WORK).finding());
 			return;
 		}
 		if (turns < CLOSED && passes.size() == 1 && !Double.isNaN(pass.radius())) {
-			found.accept(draft(operation, pass, "the helix goes round only " + Figures.number(turns, 2) + " of a turn: the thread is not cut all round; one full turn at depth, "
-					+ figures.advance(operation.wanted().statedThread().orElseThrow().value().lead()) + " of advance", figures).finding());
+			found.accept(draft(operation, pass, "the helix goes round only " + Figures.number(turns, 2)
+					+ " of a turn: the thread is not cut all round; one full turn at depth, " + figures.advance(operation.wanted()
+							.statedThread().orElseThrow().value().lead()) + " of advance", figures).finding());
 			return;
 		}
 		if (above > pitch) {
 			// nothing was drilled here: where the surface is nobody knows
 			return;
 		}
-		Optional<Fact<Double>> depth = operation.wanted().depth().or(() -> operation.wanted().through().filter(Fact::value).flatMap(through -> operation.wanted().wall()));
+		Optional<Fact<Double>> depth = operation.wanted().depth().or(() -> operation.wanted().through().filter(Fact::value)
+				.flatMap(through -> operation.wanted().wall()));
 		if (comb.orElse(turns < ONE_TURN)) {
 			new CombCover(this, operation, passes, figures).missing(work, depth).ifPresent(draft -> found.accept(draft.finding()));
 			return;
@@ -103,19 +109,23 @@ public final class HelixTooShort implements Rule {
 		if (travel + pitch < wanted - open) {
 			// wherever the surface lies, this helix is shorter than the thread
 			found.accept(draft(operation, pass, "the helix travels " + figures.length(travel) + ", the thread is " + figures.length(wanted)
-					+ " deep: " + figures.length(wanted - travel) + " too short; from " + figures.length(wanted) + " below the surface to the surface",
-					figures).known("depth", figures.length(wanted), depth.get()).finding());
+					+ " deep: " + figures.length(wanted - travel) + " too short; from " + figures.length(wanted)
+					+ " below the surface to the surface", figures).known("depth", figures.length(wanted), depth.get()).finding());
 		} else if (Math.max(deepest, passes.stream().mapToDouble(p -> led(p, surface)).max().orElse(0)) < wanted - open) {
 			found.accept(draft(operation, pass, "the helix reaches " + figures.length(deepest) + " deep, the thread is called out "
 					+ figures.length(wanted) + ": " + figures.length(wanted - deepest) + " too short; "
-					+ MillFacts.axisLetter(pass.axis()) + Figures.number((surface + pass.direction() * wanted) / figures.unit().mm(), 4), figures)
+					+ MillFacts.axisLetter(pass.axis()) + Figures.number((surface + pass.direction() * wanted) / figures.unit().mm(), 4),
+					figures)
 					.known("depth called out", figures.length(wanted), depth.get()).finding());
 		} else {
 			top(work, operation, passes, turns > counts, figures).ifPresent(found);
 		}
 	}
 
-	/** A taper thread of which nobody says how long it is, and that is shorter than it goes together by hand: L1 of ASME B1.20.1, the gauge length of ISO 7-1. */
+	/**
+	 * A taper thread of which nobody says how long it is, and that is shorter than it goes together by hand: L1 of ASME B1.20.1, the gauge
+	 * length of ISO 7-1.
+	 */
 	private Optional<Finding> gauge(ThreadMilling operation, List<MillPass> passes, Figures figures) {
 		Fact<ThreadSpec> thread = operation.wanted().statedThread().orElseThrow();
 		double travel = passes.stream().mapToDouble(pass -> Math.abs(pass.endLevel() - pass.startLevel())).max().orElse(Double.NaN);
@@ -123,16 +133,21 @@ public final class HelixTooShort implements Rule {
 		if (gauge.isEmpty() || !(travel + thread.value().pitch() < gauge.getAsDouble())) {
 			return Optional.empty();
 		}
-		return Optional.of(draft(operation, passes.get(0), Severity.WARNING, "the helix travels " + figures.length(travel) + ", " + thread.value().designation() + " goes together by hand for "
-				+ figures.length(gauge.getAsDouble()) + ": the joint is not tight; at least " + figures.length(gauge.getAsDouble()), figures)
-				.known("the callout", thread.value().designation(), thread)
-				.from("gauge length", figures.length(gauge.getAsDouble()), thread.value().system() == ThreadSystem.NPT ? "ASME B1.20.1" : "ISO 7-1").finding());
+		return Optional.of(draft(operation, passes.get(0), Severity.WARNING, "the helix travels " + figures.length(travel) + ", "
+				+ thread.value().designation() + " goes together by hand for " + figures.length(gauge.getAsDouble())
+				+ ": the joint is not tight; at least " + figures.length(gauge.getAsDouble()), figures)
+				.known("the callout", thread.value().designation(), thread).from("gauge length", figures.length(gauge.getAsDouble()),
+						thread.value().system() == ThreadSystem.NPT ? "ASME B1.20.1" : "ISO 7-1").finding());
 	}
 
-	/** How deep a lead-in arc begins, mm below a level, as far as it climbs with the helix, which is half a turn at most; 0 where there is none. */
+	/**
+	 * How deep a lead-in arc begins, mm below a level, as far as it climbs with the helix, which is half a turn at most; 0 where there is
+	 * none.
+	 */
 	private static double led(MillPass pass, double surface) {
 		Optional<Step> last = Approach.last(pass);
-		double from = last.filter(Step.Arc.class::isInstance).map(step -> pass.below(((Step.Arc) step).from().along(pass.axis()), surface)).orElse(0.0);
+		double from = last.filter(Step.Arc.class::isInstance).map(step -> pass.below(((Step.Arc) step).from().along(pass.axis()), surface))
+				.orElse(0.0);
 		return Math.min(from, HelixForm.of(pass).deepest(surface) + Math.abs(pass.lead()) / 2);
 	}
 
@@ -152,9 +167,9 @@ public final class HelixTooShort implements Rule {
 		if (!sure || !(missing > 2 * HelixForm.of(pass).open() + 1e-6)) {
 			return Optional.empty();
 		}
-		return Optional.of(draft(operation, pass, stated ? Severity.ERROR : Severity.WARNING, "the helix ends " + figures.length(highest) + " below the surface: the first "
-				+ Figures.number(highest / pitch, 1) + " threads are not cut; go on to the surface", figures)
-				.known("surface", figures.length(surface), operation.wanted().surface()).finding());
+		return Optional.of(draft(operation, pass, stated ? Severity.ERROR : Severity.WARNING, "the helix ends " + figures.length(highest)
+				+ " below the surface: the first " + Figures.number(highest / pitch, 1) + " threads are not cut; go on to the surface",
+				figures).known("surface", figures.length(surface), operation.wanted().surface()).finding());
 	}
 
 	private Draft draft(ThreadMilling operation, MillPass pass, String message, Figures figures) {

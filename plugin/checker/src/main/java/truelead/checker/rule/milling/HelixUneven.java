@@ -19,14 +19,16 @@ import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
 /**
- * The arcs of one pass advance at different leads. Every arc must advance its share of the lead, P times its angle about the hole over a full
- * turn; half a tenth of the pitch is allowed beside what the decimals leave open, since real programs share a turn in uneven decimals. Passes of one hole
- * run in one groove.
+ * The arcs of one pass advance at different leads. Every arc must advance its share of the lead, P times its angle about the hole over a
+ * full turn; half a tenth of the pitch is allowed beside what the decimals leave open, since real programs share a turn in uneven decimals.
+ * Passes of one hole run in one groove.
  */
 public final class HelixUneven implements Rule {
 
 	private static final double ALLOWED = 0.05;
-	/** The same of one chord by itself, however short: where the helix begins and ends is rounded to a chord (common practice, no source). */
+	/**
+	 * The same of one chord by itself, however short: where the helix begins and ends is rounded to a chord (common practice, no source).
+	 */
 	private static final double CHORD = 0.01;
 	/** One arc in so many at most may be off where the lead is told by the others. */
 	private static final int FEW = 3;
@@ -53,19 +55,24 @@ public final class HelixUneven implements Rule {
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
-			OptionalDouble stated = operation.wanted().statedThread().map(thread -> OptionalDouble.of(thread.value().lead())).orElse(OptionalDouble.empty());
+			OptionalDouble stated = operation.wanted().statedThread().map(thread -> OptionalDouble.of(thread.value().lead()))
+					.orElse(OptionalDouble.empty());
 			if (stated.isPresent() || MillFacts.calledThreadMill(operation)) {
-				MillFacts.look(operation.passes().where(pass -> pass.helix().size() > 1), (pass, wrong) -> (stated.isPresent() ? stated : kept(pass))
-						.ifPresent(lead -> look(work, operation, pass, lead, wrong)), found);
+				MillFacts.look(operation.passes().where(pass -> pass.helix().size() > 1), (pass, wrong) -> (stated.isPresent() ? stated
+						: kept(pass)).ifPresent(lead -> look(work, operation, pass, lead, wrong)), found);
 			}
-			MillFacts.cutThread(operation).map(Fact::value).ifPresent(thread -> operation.finishingWhere(passes -> beside(work, operation, passes, thread).isPresent())
-					.forEach(passes -> beside(work, operation, passes, thread).ifPresent(draft -> found.accept(draft.finding()))));
+			MillFacts.cutThread(operation).map(Fact::value)
+					.ifPresent(thread -> operation.finishingWhere(passes -> beside(work, operation, passes, thread).isPresent())
+							.forEach(passes -> beside(work, operation, passes, thread).ifPresent(draft -> found.accept(draft.finding()))));
 		}
-		work.course().singlePoints().forEach(turned -> TurnedGroove.beside(this, turned).or(() -> TurnedFlanks.outside(this, turned)).map(Draft::finding).ifPresent(found));
+		work.course().singlePoints().forEach(turned -> TurnedGroove.beside(this, turned).or(() -> TurnedFlanks.outside(this, turned))
+				.map(Draft::finding).ifPresent(found));
 	}
 
 	private Optional<Draft> beside(Work work, ThreadMilling operation, List<MillPass> passes, ThreadSpec thread) {
-		return SharedGroove.beside(this, operation, passes, thread).or(() -> SharedGroove.besideRough(this, work, operation, passes, thread)).or(() -> StartsCut.missing(this, work, operation, passes, thread));
+		return SharedGroove.beside(this, operation, passes, thread)
+				.or(() -> SharedGroove.besideRough(this, work, operation, passes, thread))
+				.or(() -> StartsCut.missing(this, work, operation, passes, thread));
 	}
 
 	/** The lead that all arcs but a few keep, of a thread that nobody names, mm; empty where no such is told. */
@@ -95,7 +102,8 @@ public final class HelixUneven implements Rule {
 			double error = error(form, arc, lead);
 			if (off(form, arc, lead) && Math.abs(error) > Math.abs(most)) {
 				// a wrong level makes two arcs uneven, too long and too short by as much: the one that ends there says it
-				boolean ends = before != null && pass.modal().absolute() && Math.abs(error(form, before, lead) + error) < 2 * HelixForm.open(arc, arc.resolution()) + 1e-6;
+				boolean ends = before != null && pass.modal().absolute()
+						&& Math.abs(error(form, before, lead) + error) < 2 * HelixForm.open(arc, arc.resolution()) + 1e-6;
 				worst = ends ? before : arc;
 				most = error;
 			}
@@ -114,14 +122,15 @@ public final class HelixUneven implements Rule {
 		String message = "this arc of " + degrees + " degrees advances " + figures.fine(form.advance(worst)) + ", its share of the lead "
 				+ figures.advance(lead) + " is " + figures.fine(share) + ": " + figures.fine(Math.abs(form.advance(worst) - share))
 				+ " off, the thread is drunken; step " + MillFacts.axisLetter(pass.axis()) + " " + figures.fine(share) + " here";
-		Draft draft = Draft.of(this, Severity.ERROR, MillFacts.word(worst.block(), MillFacts.axisLetter(pass.axis())), message).on(operation)
-				.programmed("advance of the arc", figures.fine(form.advance(worst)), worst.block());
+		Draft draft = Draft.of(this, Severity.ERROR, MillFacts.word(worst.block(), MillFacts.axisLetter(pass.axis())), message)
+				.on(operation).programmed("advance of the arc", figures.fine(form.advance(worst)), worst.block());
 		if (Math.abs(most) > FAR_OFF * lead) {
 			draft.from("times the lead", Figures.number(Math.abs(most) / lead, 1), "geometry").tells(Slip.LEVEL_FAR_OFF);
 		}
 		operation.wanted().statedThread().ifPresentOrElse(thread -> draft.known("the callout", thread.value().designation(), thread),
 				() -> draft.from("lead", figures.advance(lead), "the other arcs of the pass, no thread is named"));
-		found.accept(draft.from("share of the lead", figures.fine(share), "geometry: lead times the arc's angle over a full turn").finding());
+		found.accept(draft.from("share of the lead", figures.fine(share), "geometry: lead times the arc's angle over a full turn")
+				.finding());
 	}
 
 	/** Of a turn in several arcs, each of them off by no more than is allowed one and all together by more: the arc that is off most. */
@@ -158,6 +167,7 @@ public final class HelixUneven implements Rule {
 	private static boolean off(HelixForm form, Step.Arc arc, double lead) {
 		double share = lead * form.angle(arc) / (2 * Math.PI);
 		double allowed = ALLOWED * Math.min(1, form.angle(arc) / Math.PI);
-		return Math.abs(form.advance(arc) - share) > 2 * HelixForm.open(arc, arc.resolution()) + lead * (arc.inChords() ? Math.max(CHORD, allowed) : allowed) + 1e-9;
+		return Math.abs(form.advance(arc) - share) > 2 * HelixForm.open(arc, arc.resolution()) + lead * (arc.inChords()
+				? Math.max(CHORD, allowed) : allowed) + 1e-9;
 	}
 }

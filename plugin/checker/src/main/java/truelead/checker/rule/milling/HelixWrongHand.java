@@ -16,7 +16,10 @@ import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
-/** Turn sense and axis sense of the helix make the other hand: counter-clockwise and rising, or clockwise and falling, is right-handed (geometry). */
+/**
+ * Turn sense and axis sense of the helix make the other hand: counter-clockwise and rising, or clockwise and falling, is right-handed
+ * (geometry).
+ */
 public final class HelixWrongHand implements Rule {
 
 	/** How far a lead may be off and still be meant, a part of it. */
@@ -43,8 +46,8 @@ public final class HelixWrongHand implements Rule {
 	public void check(Work work, Consumer<Finding> found) {
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<Fact<ThreadSpec>> wanted = operation.wanted().statedThread();
-			wanted.ifPresent(thread -> operation.passes().where(pass -> wrong(pass, thread.value()) && !pass.modal().mirrored() && !MillFacts.cutOff(work, pass))
-					.forEach(pass -> found.accept(finding(operation, pass, thread))));
+			wanted.ifPresent(thread -> operation.passes().where(pass -> wrong(pass, thread.value()) && !pass.modal().mirrored()
+					&& !MillFacts.cutOff(work, pass)).forEach(pass -> found.accept(finding(operation, pass, thread))));
 		}
 	}
 
@@ -63,13 +66,15 @@ public final class HelixWrongHand implements Rule {
 		String way = way(pass, pass.lead() > 0);
 		String cut = pass.rightHand() ? "right" : "left";
 		String needed = pass.rightHand() ? "left" : "right";
-		String message = "the helix goes " + sense + " and " + way + ", that cuts a " + cut + "-hand thread, " + thread.value().designation() + " is "
-				+ needed + "-hand; cut it " + sense + " and " + way(pass, pass.lead() < 0) + ", or turn the arcs round";
+		String message = "the helix goes " + sense + " and " + way + ", that cuts a " + cut + "-hand thread, "
+				+ thread.value().designation() + " is " + needed + "-hand; cut it " + sense + " and " + way(pass, pass.lead() < 0)
+				+ ", or turn the arcs round";
 		Draft draft = Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), "G"), message).on(operation)
 				.programmed("sense", sense + " and " + way, pass.block()).known("the callout", thread.value().designation(), thread);
 		double other = turnedRound(pass);
 		if (Math.abs(other - thread.value().lead()) < KEPT * thread.value().lead()) {
-			draft.from("lead with the arcs turned round", new Figures(pass.modal().unit()).fine(other), "geometry").tells(Slip.SHORT_WAY_ROUND);
+			draft.from("lead with the arcs turned round", new Figures(pass.modal().unit()).fine(other), "geometry")
+					.tells(Slip.SHORT_WAY_ROUND);
 		}
 		return draft.finding();
 	}

@@ -15,19 +15,27 @@ final class HoleTop {
 
 	/** Height above the surface that drills start to feed from at most, mm (common practice, no source). */
 	private static final double CLOSE = 5.1;
-	private static final Set<ToolKind> MAKE_HOLES = EnumSet.complementOf(EnumSet.of(ToolKind.END_MILL, ToolKind.BORING, ToolKind.COUNTERBORE));
+	private static final Set<ToolKind> MAKE_HOLES = EnumSet.complementOf(EnumSet.of(ToolKind.END_MILL, ToolKind.BORING,
+			ToolKind.COUNTERBORE));
 
 	private HoleTop() {
 	}
 
-	/** Whether the hole was drilled from close above a level in a program that mills no pocket and no step, whose floor would be the surface. */
+	/**
+	 * Whether the hole was drilled from close above a level in a program that mills no pocket and no step, whose floor would be the
+	 * surface.
+	 */
 	static boolean known(Work work, ThreadMilling operation, MillPass pass, double surface) {
 		return work.once("hole-top", () -> holesAlone(work)) && fromTheTop(operation, pass, surface);
 	}
 
-	/** Whether every tool that is changed to is one of holes and threads: another may have milled a pocket or a step, whose floor is the surface then. */
+	/**
+	 * Whether every tool that is changed to is one of holes and threads: another may have milled a pocket or a step, whose floor is the
+	 * surface then.
+	 */
 	private static boolean holesAlone(Work work) {
-		return work.tools().stream().allMatch(tool -> tool.change().isEmpty() || tool.facts().kind().map(Fact::value).filter(MAKE_HOLES::contains).isPresent());
+		return work.tools().stream().allMatch(tool -> tool.change().isEmpty()
+				|| tool.facts().kind().map(Fact::value).filter(MAKE_HOLES::contains).isPresent());
 	}
 
 	/** Whether the hole was drilled from close above the level taken for its surface, and nothing wider was cut into it. */

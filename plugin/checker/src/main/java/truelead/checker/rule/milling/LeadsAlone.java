@@ -6,8 +6,8 @@ import truelead.checker.program.Plane;
 import truelead.checker.work.Work;
 
 /**
- * A lead-in and a lead-out with no helix between, as where the call of the turns is left out: together they go once round a centre beside the hole, and begin and
- * end in the middle of it, where no helix does (geometry).
+ * A lead-in and a lead-out with no helix between, as where the call of the turns is left out: together they go once round a centre beside
+ * the hole, and begin and end in the middle of it, where no helix does (geometry).
  */
 final class LeadsAlone {
 
@@ -23,7 +23,9 @@ final class LeadsAlone {
 	static boolean are(Work work, MillPass pass) {
 		Plane plane = pass.place().plane();
 		Point from = pass.first().from();
-		boolean once = pass.helix().size() > 1 && pass.turns() > LEAST && pass.turns() < MOST && from.distanceInPlane(pass.last().to(), plane) < MIDDLE && !pass.hole().madeBefore(pass.order());
-		return once && work.holesNear(pass.place().at(from.along(plane.first()), from.along(plane.second())), MIDDLE).stream().anyMatch(hole -> hole.madeBefore(pass.order()));
+		boolean once = pass.helix().size() > 1 && pass.turns() > LEAST && pass.turns() < MOST
+				&& from.distanceInPlane(pass.last().to(), plane) < MIDDLE && !pass.hole().madeBefore(pass.order());
+		return once && work.holesNear(pass.place().at(from.along(plane.first()), from.along(plane.second())),
+				MIDDLE).stream().anyMatch(hole -> hole.madeBefore(pass.order()));
 	}
 }

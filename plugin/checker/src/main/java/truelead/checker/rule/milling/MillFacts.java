@@ -58,7 +58,8 @@ final class MillFacts {
 
 	/** The thread's name in a sentence on its size. */
 	static String name(ThreadMilling operation) {
-		return operation.wanted().statedThread().map(fact -> fact.value().designation()).orElse("") + (operation.wanted().wireInsert() ? " for a wire insert" : "");
+		return operation.wanted().statedThread().map(fact -> fact.value().designation()).orElse("")
+				+ (operation.wanted().wireInsert() ? " for a wire insert" : "");
 	}
 
 	/** Whether a person calls the tool a thread mill, so that its helix is a thread though nobody says which. */
@@ -77,7 +78,10 @@ final class MillFacts {
 		return operation.tool().facts().comb().map(Fact::value).orElse(false);
 	}
 
-	/** Tolerance of the pitch diameter by class, mm; where no table gives it, that of the grade 6 formula: 90 P^0.4 d^0.1 micrometres, widened by 1.32 for internal threads (ISO 965-1). */
+	/**
+	 * Tolerance of the pitch diameter by class, mm; where no table gives it, that of the grade 6 formula: 90 P^0.4 d^0.1 micrometres,
+	 * widened by 1.32 for internal threads (ISO 965-1).
+	 */
 	static double pitchTolerance(ThreadSpec thread) {
 		Optional<Limits> limits = ThreadTable.standard().limits(thread);
 		if (limits.isPresent() && limits.get().pitchMinMm().isPresent() && limits.get().pitchMaxMm().isPresent()) {
@@ -88,8 +92,8 @@ final class MillFacts {
 
 	/** The smallest minor diameter, mm; the basic one, D − 1.0825 P, where no table gives it. */
 	static double minor(ThreadSpec thread) {
-		return ThreadTable.standard().limits(thread).map(Limits::minorMinMm).filter(OptionalDouble::isPresent).map(OptionalDouble::getAsDouble)
-				.orElse(thread.diameter() - 1.0825318 * thread.pitch());
+		return ThreadTable.standard().limits(thread).map(Limits::minorMinMm).filter(OptionalDouble::isPresent)
+				.map(OptionalDouble::getAsDouble).orElse(thread.diameter() - 1.0825318 * thread.pitch());
 	}
 
 	/** What is wrong with passes: looks at the typical ones, and at all those whose typical one has something wrong. */
@@ -101,20 +105,29 @@ final class MillFacts {
 		}).forEach(pass -> rule.accept(pass, found));
 	}
 
-	/** Whether a pass is the last thing that could be followed, as in a loop without an end that goes round and round: what leads out, and how far it goes, is not known. */
+	/**
+	 * Whether a pass is the last thing that could be followed, as in a loop without an end that goes round and round: what leads out, and
+	 * how far it goes, is not known.
+	 */
 	static boolean cutOff(Work work, MillPass pass) {
-		return pass.exit().stream().allMatch(Step.Arc.class::isInstance) && work.troubleOfProgram().notFollowed().stream().anyMatch(trouble -> trouble.stops() && trouble.order() >= pass.order());
+		return pass.exit().stream().allMatch(Step.Arc.class::isInstance)
+				&& work.troubleOfProgram().notFollowed().stream().anyMatch(trouble -> trouble.stops() && trouble.order() >= pass.order());
 	}
 
-	/** Whether a hole was made where the pass is, or along Z near it, so that the surface is that of the hole; across a turned part level 0 is its axis. */
+	/**
+	 * Whether a hole was made where the pass is, or along Z near it, so that the surface is that of the hole; across a turned part level 0
+	 * is its axis.
+	 */
 	static boolean drilled(Work work, ThreadMilling operation, MillPass pass) {
 		double near = operation.wanted().statedThread().map(thread -> thread.value().diameter() / 2).orElse(0.0);
-		return pass.hole().madeBefore(pass.order()) || pass.axis() == 2 && work.holesNear(pass.place(), near).stream().anyMatch(hole -> hole.madeBefore(pass.order()));
+		return pass.hole().madeBefore(pass.order()) || pass.axis() == 2 && work.holesNear(pass.place(), near).stream().anyMatch(hole ->
+				hole.madeBefore(pass.order()));
 	}
 
 	/** As {@link BlockText#word}; for an axis its word of increments too. */
 	static Location word(BlockRef block, String addresses) {
-		return BlockText.word(block, addresses.length() == 1 && "XYZ".contains(addresses) ? addresses + "UVW".charAt("XYZ".indexOf(addresses)) : addresses);
+		return BlockText.word(block, addresses.length() == 1 && "XYZ".contains(addresses) ? addresses
+				+ "UVW".charAt("XYZ".indexOf(addresses)) : addresses);
 	}
 
 	/** The word that says a circle's radius: R, or of I, J and K the one that is not 0; the block where it has none. */

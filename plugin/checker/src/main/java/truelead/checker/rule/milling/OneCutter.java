@@ -27,8 +27,10 @@ final class OneCutter {
 	static List<Finding> fold(Work work, List<Finding> sized) {
 		Map<Cutter, List<Finding>> same = new LinkedHashMap<>();
 		for (Finding finding : sized) {
-			String suits = finding.evidence().stream().filter(number -> number.name().equals(SUITS)).map(Evidence::value).findFirst().orElse("");
-			same.computeIfAbsent(new Cutter(work.operationsOfProgram().get(finding.operation()).tool().index(), suits), any -> new ArrayList<>()).add(finding);
+			String suits = finding.evidence().stream().filter(number -> number.name().equals(SUITS)).map(Evidence::value)
+					.findFirst().orElse("");
+			same.computeIfAbsent(new Cutter(work.operationsOfProgram().get(finding.operation()).tool().index(), suits),
+					any -> new ArrayList<>()).add(finding);
 		}
 		List<Finding> folded = new ArrayList<>();
 		same.forEach((cutter, findings) -> {
@@ -41,6 +43,7 @@ final class OneCutter {
 	private static Finding first(Cutter cutter, List<Finding> findings, long operations) {
 		Set<Related> related = new LinkedHashSet<>(findings.get(0).related());
 		findings.stream().skip(1).forEach(finding -> related.add(new Related(finding.at(), "off by the same")));
-		return findings.get(0).forAll(findings.get(0).message() + ", or the cutter is another: " + cutter.suits() + " suits all " + operations + " threads of this tool", related, List.of());
+		return findings.get(0).forAll(findings.get(0).message() + ", or the cutter is another: " + cutter.suits() + " suits all "
+				+ operations + " threads of this tool", related, List.of());
 	}
 }

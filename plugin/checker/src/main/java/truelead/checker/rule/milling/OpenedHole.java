@@ -17,7 +17,8 @@ final class OpenedHole {
 	}
 
 	/**
-	 * Whether the cutter may go so far below what is bored: a bar and a reamer open a hole and make none, so it goes on below unless it is said to be blind, or how deep its thread is.
+	 * Whether the cutter may go so far below what is bored: a bar and a reamer open a hole and make none, so it goes on below unless it is
+	 * said to be blind, or how deep its thread is.
 	 *
 	 * @param below how far the cutter's end goes below the bore, mm
 	 */
@@ -25,6 +26,7 @@ final class OpenedHole {
 		boolean blind = operation.wanted().through().filter(through -> through.stated() && !through.value()).isPresent();
 		double pitch = operation.wanted().statedThread().map(Fact::value).map(ThreadSpec::pitch).orElse(Math.abs(pass.lead()));
 		List<Cut> made = pass.hole().makingBefore(pass.order());
-		return !blind && operation.wanted().depth().isEmpty() && below <= BEYOND * pitch && made.stream().allMatch(cut -> cut.kind() == Cut.Kind.BORE || cut.kind() == Cut.Kind.REAM);
+		return !blind && operation.wanted().depth().isEmpty() && below <= BEYOND * pitch
+				&& made.stream().allMatch(cut -> cut.kind() == Cut.Kind.BORE || cut.kind() == Cut.Kind.REAM);
 	}
 }

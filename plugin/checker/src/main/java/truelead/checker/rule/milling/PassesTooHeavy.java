@@ -15,7 +15,10 @@ import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
-/** The full profile in one pass, or most of it in the first one on a lathe: hard stock wants two or three; in other stock a pitch above 1.5 mm is worth a thought (common practice, no source). */
+/**
+ * The full profile in one pass, or most of it in the first one on a lathe: hard stock wants two or three; in other stock a pitch above 1.5
+ * mm is worth a thought (common practice, no source).
+ */
 public final class PassesTooHeavy implements Rule {
 
 	private static final double HARD = 40;
@@ -51,11 +54,12 @@ public final class PassesTooHeavy implements Rule {
 		Figures figures = new Figures(work.shop().unit().value());
 		double height = thread.value().system().profileOverPitch() * thread.value().pitch();
 		String message = "the whole profile, " + figures.fine(height) + " deep, is cut in one pass"
-				+ (hard ? " in stock of " + Figures.number(stock.orElseThrow().value().hardness().getAsDouble(), 0) + " HRC" : "") + "; two passes take "
-				+ figures.fine(height * 0.65) + " and " + figures.fine(height * 0.35);
-		Draft draft = Draft.of(this, hard ? Severity.WARNING : Severity.INFORMATION, MillFacts.word(operation.block(), "G"), message).on(operation)
-				.known("the callout", thread.value().designation(), thread)
-				.from("height of the profile", figures.fine(height), Figures.number(thread.value().system().profileOverPitch(), 4) + " P, the form of the thread's standard");
+				+ (hard ? " in stock of " + Figures.number(stock.orElseThrow().value().hardness().getAsDouble(), 0) + " HRC" : "")
+				+ "; two passes take " + figures.fine(height * 0.65) + " and " + figures.fine(height * 0.35);
+		Draft draft = Draft.of(this, hard ? Severity.WARNING : Severity.INFORMATION, MillFacts.word(operation.block(), "G"), message)
+				.on(operation).known("the callout", thread.value().designation(), thread)
+				.from("height of the profile", figures.fine(height), Figures.number(thread.value().system().profileOverPitch(), 4)
+						+ " P, the form of the thread's standard");
 		stock.filter(s -> hard).ifPresent(s -> draft.known("stock", s.value().words(), s));
 		found.accept(draft.finding());
 	}

@@ -19,9 +19,10 @@ import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
 /**
- * Two passes in a hole that do not run in one groove, as a second bite of a cutter with many teeth, a spring pass, or a finishing pass behind another tool's roughing, that
- * begins beside it. Geometry: the level less the part of the lead that belongs to the angle is the same for all of them, but for whole pitches; of passes of
- * different radius one may be fed in along the flank, tan 30 of the infeed farther.
+ * Two passes in a hole that do not run in one groove, as a second bite of a cutter with many teeth, a spring pass, or a finishing pass
+ * behind another tool's roughing, that begins beside it. Geometry: the level less the part of the lead that belongs to the angle is the
+ * same for all of them, but for whole pitches; of passes of different radius one may be fed in along the flank, tan 30 of the infeed
+ * farther.
  */
 final class SharedGroove {
 
@@ -35,20 +36,27 @@ final class SharedGroove {
 	private SharedGroove() {
 	}
 
-	/** The first finishing pass at a hole where it runs beside the groove that was roughed there, by its tool or another one; empty where it does not. */
+	/**
+	 * The first finishing pass at a hole where it runs beside the groove that was roughed there, by its tool or another one; empty where it
+	 * does not.
+	 */
 	static Optional<Draft> besideRough(HelixUneven rule, Work work, ThreadMilling operation, List<MillPass> finishing, ThreadSpec thread) {
 		MillPass pass = finishing.get(0);
 		if (pass.external() || pass.besideHole() > 0 || offLead(pass, thread)) {
 			return Optional.empty();
 		}
 		for (ThreadMilling other : at(work, operation, pass.hole().place())) {
-			boolean same = other == operation || other.wanted().statedThread().map(Fact::value).map(ThreadSpec::withoutClass).equals(operation.wanted().statedThread().map(Fact::value).map(ThreadSpec::withoutClass));
+			boolean same = other == operation
+					|| other.wanted().statedThread().map(Fact::value).map(ThreadSpec::withoutClass).equals(operation.wanted().statedThread()
+							.map(Fact::value).map(ThreadSpec::withoutClass));
 			List<MillPass> there = same && other.firstOrder() <= pass.order() ? other.passesAt(pass.hole()) : List.of();
 			for (MillPass rough : there.subList(0, Math.min(there.size(), MOST))) {
-				boolean before = rough.order() < pass.order() && rough.besideHole() == 0 && !offLead(rough, thread) && !finishing.contains(rough);
+				boolean before = rough.order() < pass.order() && rough.besideHole() == 0 && !offLead(rough, thread)
+						&& !finishing.contains(rough);
 				double off = before ? Math.IEEEremainder(groove(pass, thread) - groove(rough, thread), thread.pitch()) : 0;
 				double infeed = Math.abs(reach(operation, pass, thread) - reach(other, rough, thread)) / 2;
-				if (Math.abs(off) > ALLOWED * thread.pitch() + Math.tan(thread.system().flankAngle() / 2) * (Double.isNaN(infeed) ? thread.pitch() / 4 : infeed) + 2 * HelixForm.of(rough).open() + 2 * HelixForm.of(pass).open()) {
+				if (Math.abs(off) > ALLOWED * thread.pitch() + Math.tan(thread.system().flankAngle() / 2) * (Double.isNaN(infeed)
+						? thread.pitch() / 4 : infeed) + 2 * HelixForm.of(rough).open() + 2 * HelixForm.of(pass).open()) {
 					return Optional.of(draft(rule, operation, rough, pass, off, thread));
 				}
 			}
@@ -73,7 +81,8 @@ final class SharedGroove {
 	/** Those that mill threads at a place of one of them, in their order. */
 	static List<ThreadMilling> at(Work work, ThreadMilling operation, Place place) {
 		List<ThreadMilling> alone = List.of(operation);
-		return work.threadMillings().size() == 1 ? alone : work.derived(AtPlaces.class, AtPlaces::of).operations().getOrDefault(place, alone);
+		return work.threadMillings().size() == 1 ? alone
+				: work.derived(AtPlaces.class, AtPlaces::of).operations().getOrDefault(place, alone);
 	}
 
 	/** The diameter that a pass cuts, mm; NaN where nobody says the cutter. */
@@ -113,10 +122,12 @@ final class SharedGroove {
 	private static Draft draft(HelixUneven rule, ThreadMilling operation, MillPass first, MillPass pass, double off, ThreadSpec thread) {
 		Figures figures = new Figures(pass.modal().unit());
 		String axis = MillFacts.axisLetter(pass.axis());
-		return Draft.of(rule, Severity.ERROR, MillFacts.word(pass.block(), axis), "this pass runs " + figures.fine(Math.abs(off)) + " beside the groove of the pass before: it cuts away the thread between; begin it "
-				+ figures.fine(Math.abs(off)) + (off > 0 ? " lower" : " higher") + " along " + axis + ", or whole pitches of " + figures.advance(thread.pitch()) + " from there").on(operation)
-				.programmed("level of the helix", figures.fine(pass.startLevel()), pass.block()).related(first.block(), "the pass before")
-				.known("the callout", thread.designation(), operation.wanted().statedThread().orElseThrow())
-				.from("beside the groove", figures.fine(Math.abs(off)), "geometry: level less the lead's part for the angle, but for whole pitches");
+		return Draft.of(rule, Severity.ERROR, MillFacts.word(pass.block(), axis), "this pass runs " + figures.fine(Math.abs(off))
+				+ " beside the groove of the pass before: it cuts away the thread between; begin it " + figures.fine(Math.abs(off))
+				+ (off > 0 ? " lower" : " higher") + " along " + axis + ", or whole pitches of " + figures.advance(thread.pitch())
+				+ " from there").on(operation).programmed("level of the helix", figures.fine(pass.startLevel()), pass.block())
+				.related(first.block(), "the pass before").known("the callout", thread.designation(),
+						operation.wanted().statedThread().orElseThrow()).from("beside the groove", figures.fine(Math.abs(off)),
+								"geometry: level less the lead's part for the angle, but for whole pitches");
 	}
 }

@@ -14,8 +14,8 @@ import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
 /**
- * A thread of several starts of which not all are cut by a cutter with one row of teeth: each start is a groove of its own, whole pitches from the first one
- * within the lead (geometry). A cutter with rows a pitch apart cuts all of them at once.
+ * A thread of several starts of which not all are cut by a cutter with one row of teeth: each start is a groove of its own, whole pitches
+ * from the first one within the lead (geometry). A cutter with rows a pitch apart cuts all of them at once.
  */
 final class StartsCut {
 
@@ -25,7 +25,10 @@ final class StartsCut {
 	private StartsCut() {
 	}
 
-	/** The finding at a hole whose finishing passes cut fewer grooves than the thread has starts; empty where they cut all, or it cannot be told. */
+	/**
+	 * The finding at a hole whose finishing passes cut fewer grooves than the thread has starts; empty where they cut all, or it cannot be
+	 * told.
+	 */
 	static Optional<Draft> missing(HelixUneven rule, Work work, ThreadMilling operation, List<MillPass> finishing, ThreadSpec thread) {
 		if (thread.starts() < 2 || MillFacts.comb(operation) || !work.course().toItsEnd()) {
 			return Optional.empty();
@@ -33,7 +36,8 @@ final class StartsCut {
 		MillPass first = finishing.get(0);
 		List<MillPass> all = new ArrayList<>();
 		for (ThreadMilling other : SharedGroove.at(work, operation, first.hole().place())) {
-			boolean same = other == operation || other.wanted().statedThread().map(Fact::value).filter(t -> t.withoutClass().equals(thread.withoutClass())).isPresent();
+			boolean same = other == operation || other.wanted().statedThread().map(Fact::value).filter(t -> t.withoutClass()
+					.equals(thread.withoutClass())).isPresent();
 			if (!same) {
 				continue;
 			}
@@ -61,9 +65,11 @@ final class StartsCut {
 		MillPass first = all.get(0);
 		Figures figures = new Figures(first.modal().unit());
 		String axis = MillFacts.axisLetter(first.axis());
-		String cut = grooves == 1 && all.size() >= thread.starts() ? "all passes run in one groove, " + thread.designation() + " has " + thread.starts() + " starts"
-				: grooves + " of " + thread.starts() + " starts of " + thread.designation() + (grooves == 1 ? " is" : " are") + " cut to the whole depth";
-		return Draft.of(rule, Severity.ERROR, MillFacts.word(first.block(), axis), cut + "; begin each start " + figures.advance(thread.pitch()) + " farther along " + axis).on(operation)
-				.known("starts", String.valueOf(thread.starts()), operation.wanted().statedThread().orElseThrow());
+		String cut = grooves == 1 && all.size() >= thread.starts() ? "all passes run in one groove, " + thread.designation() + " has "
+				+ thread.starts() + " starts" : grooves + " of " + thread.starts() + " starts of " + thread.designation()
+				+ (grooves == 1 ? " is" : " are") + " cut to the whole depth";
+		return Draft.of(rule, Severity.ERROR, MillFacts.word(first.block(), axis), cut + "; begin each start "
+				+ figures.advance(thread.pitch()) + " farther along " + axis).on(operation).known("starts", String.valueOf(thread.starts()),
+						operation.wanted().statedThread().orElseThrow());
 	}
 }

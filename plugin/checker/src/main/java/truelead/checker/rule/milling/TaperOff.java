@@ -17,8 +17,9 @@ import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
 /**
- * A taper pipe thread by a single-form cutter: the helix's radius must change by 1/32 of what it advances (taper 1 in 16 on the diameter, ASME
- * B1.20.1, ISO 7-1), wider towards the surface in a hole and narrower on a bolt. A comb cutter has the taper ground in and goes round once, at one radius or at this same change.
+ * A taper pipe thread by a single-form cutter: the helix's radius must change by 1/32 of what it advances (taper 1 in 16 on the diameter,
+ * ASME B1.20.1, ISO 7-1), wider towards the surface in a hole and narrower on a bolt. A comb cutter has the taper ground in and goes round
+ * once, at one radius or at this same change.
  */
 public final class TaperOff implements Rule {
 
@@ -63,11 +64,11 @@ public final class TaperOff implements Rule {
 		}
 		Figures figures = new Figures(work.shop().unit().value());
 		Step.Arc first = pass.first();
-		String message = "the radius changes by " + figures.fine(change) + " over " + figures.fine(Math.abs(advance)) + " of advance, a taper of 1 in 16 needs "
-				+ figures.fine(right) + ": " + figures.fine(Math.abs(change - right)) + " off; "
+		String message = "the radius changes by " + figures.fine(change) + " over " + figures.fine(Math.abs(advance))
+				+ " of advance, a taper of 1 in 16 needs " + figures.fine(right) + ": " + figures.fine(Math.abs(change - right)) + " off; "
 				+ figures.fine(TAPER * form.lead()) + " of radius a turn";
 		found.accept(Draft.of(this, Severity.ERROR, MillFacts.word(first.block(), "RIJXY"), message).on(operation)
-				.programmed("change of radius", figures.fine(change), first.block()).known("the callout", thread.value().designation(), thread)
-				.from("taper", "1 in 16 on the diameter", "ASME B1.20.1, ISO 7-1").finding());
+				.programmed("change of radius", figures.fine(change), first.block()).known("the callout", thread.value().designation(),
+						thread).from("taper", "1 in 16 on the diameter", "ASME B1.20.1, ISO 7-1").finding());
 	}
 }

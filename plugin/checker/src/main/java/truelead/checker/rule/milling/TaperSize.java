@@ -14,15 +14,18 @@ import truelead.checker.thread.ThreadTable;
 import truelead.checker.work.ThreadMilling;
 
 /**
- * The size of a taper pipe thread that a cutter with one row of teeth mills: inside 2 R + dc at the face, to which the taper of 1 in 16 leads, against
- * the pitch diameter at the gauge plane and one height of the thread (0.8 P by ASME B1.20.1, 0.6403 P by ISO 7-1); outside 2 R - dc at the small end, a gauge length
- * before that plane, against the pitch diameter there less one height.
+ * The size of a taper pipe thread that a cutter with one row of teeth mills: inside 2 R + dc at the face, to which the taper of 1 in 16
+ * leads, against the pitch diameter at the gauge plane and one height of the thread (0.8 P by ASME B1.20.1, 0.6403 P by ISO 7-1); outside 2
+ * R - dc at the small end, a gauge length before that plane, against the pitch diameter there less one height.
  */
 final class TaperSize {
 
 	private static final double AMERICAN = 0.8;
 	private static final double WHITWORTH = 0.640327;
-	/** Part of the pitch that the size may be off: some eight turns of the gauge, more than any shop leaves to the last cut (common practice, no source). */
+	/**
+	 * Part of the pitch that the size may be off: some eight turns of the gauge, more than any shop leaves to the last cut (common
+	 * practice, no source).
+	 */
 	private static final double ALLOWED = 0.5;
 	/** A cutter that goes round less often has several rows. */
 	private static final int ROWS = 2;
@@ -42,7 +45,8 @@ final class TaperSize {
 		HelixForm form = HelixForm.of(pass);
 		double surface = operation.wanted().surface().value();
 		boolean comb = MillFacts.comb(operation) || form.turns() < ROWS;
-		boolean told = comb ? !pass.external() && form.turns() > ONCE && form.deepest(surface) > 0 : Math.abs(form.highest(surface)) <= NEAR * spec.pitch();
+		boolean told = comb ? !pass.external() && form.turns() > ONCE && form.deepest(surface) > 0
+				: Math.abs(form.highest(surface)) <= NEAR * spec.pitch();
 		if (gauge.isEmpty() || cutter.isEmpty() || !told) {
 			return Optional.empty();
 		}
@@ -62,9 +66,13 @@ final class TaperSize {
 		}
 		Figures figures = new Figures(pass.modal().unit());
 		cut = wanted + error;
-		return Optional.of(Draft.of(rule, Severity.ERROR, MillFacts.radiusWord(pass.block()), "helix and cutter of " + figures.fine(cutter.get().value()) + " cut " + figures.fine(cut) + " at the face, " + MillFacts.name(operation) + " has about "
-				+ figures.fine(wanted) + " there: " + figures.fine(Math.abs(error)) + (error < 0 ? " too small" : " too large") + "; every radius " + figures.fine(Math.abs(error) / 2) + (error < 0 ? " larger" : " smaller")).on(operation)
-				.programmed("mean radius", figures.fine(pass.radius()), pass.block()).known("cutter diameter", figures.fine(cutter.get().value()), cutter.get()).known("the callout", spec.designation(), thread)
-				.from(pass.external() ? "root at the small end" : "major diameter at the face", figures.fine(wanted), american ? "ASME B1.20.1" : "ISO 7-1"));
+		return Optional.of(Draft.of(rule, Severity.ERROR, MillFacts.radiusWord(pass.block()), "helix and cutter of "
+				+ figures.fine(cutter.get().value()) + " cut " + figures.fine(cut) + " at the face, " + MillFacts.name(operation)
+				+ " has about " + figures.fine(wanted) + " there: " + figures.fine(Math.abs(error)) + (error < 0 ? " too small"
+						: " too large") + "; every radius " + figures.fine(Math.abs(error) / 2) + (error < 0 ? " larger" : " smaller"))
+				.on(operation).programmed("mean radius", figures.fine(pass.radius()), pass.block())
+				.known("cutter diameter", figures.fine(cutter.get().value()), cutter.get()).known("the callout", spec.designation(), thread)
+				.from(pass.external() ? "root at the small end" : "major diameter at the face", figures.fine(wanted),
+						american ? "ASME B1.20.1" : "ISO 7-1"));
 	}
 }

@@ -15,8 +15,8 @@ import truelead.checker.turn.SinglePoint;
 import truelead.checker.work.Work;
 
 /**
- * A thread outside that a lathe cuts on to where a shoulder begins: behind the turned diameter, and behind any relief, the point runs into the full
- * work. At full depth h its flank is h tan(a/2) ahead of it, a third of the pitch at 60 degrees (geometry).
+ * A thread outside that a lathe cuts on to where a shoulder begins: behind the turned diameter, and behind any relief, the point runs into
+ * the full work. At full depth h its flank is h tan(a/2) ahead of it, a third of the pitch at 60 degrees (geometry).
  */
 public final class ThreadIntoShoulder implements Rule {
 
@@ -52,7 +52,8 @@ public final class ThreadIntoShoulder implements Rule {
 		// a cycle may pull the tool out before its end
 		boolean ownMotion = farthest.step().code() != 0;
 		boolean touches = beyond > SAME || ownMotion && beyond > SAME - flank;
-		return touches && beyond < STRANGE * spec.pitch() ? Optional.of(draft(turned, farthest, shaft, thread.get(), beyond, flank)) : Optional.empty();
+		return touches && beyond < STRANGE * spec.pitch() ? Optional.of(draft(turned, farthest, shaft, thread.get(), beyond, flank))
+				: Optional.empty();
 	}
 
 	/** How far the end of a pass that lies nearer to the shoulder is behind where it begins, mm. */
@@ -60,20 +61,25 @@ public final class ThreadIntoShoulder implements Rule {
 		return Math.max(shaft.way() * (pass.step().from().z() - shaft.floor()), shaft.way() * (pass.step().to().z() - shaft.floor()));
 	}
 
-	private Draft draft(SinglePoint turned, SinglePoint.Pass pass, SinglePoint.Shaft shaft, Fact<ThreadSpec> thread, double beyond, double flank) {
+	private Draft draft(SinglePoint turned, SinglePoint.Pass pass, SinglePoint.Shaft shaft, Fact<ThreadSpec> thread, double beyond,
+			double flank) {
 		Figures figures = new Figures(pass.step().modal().unit());
 		boolean ends = shaft.way() * (pass.step().to().z() - pass.step().from().z()) > 0;
 		Step.Synchronised step = pass.step();
 		BlockRef at = ends || step.code() != 0 && pass.begins().isEmpty() ? step.block() : pass.begins().orElse(step.block());
 		double level = ends ? step.to().z() : step.from().z();
 		String z = "Z" + figures.coordinate(level);
-		String fact = "the thread " + (ends ? "goes on to " : "begins at ") + z + ", the outside is turned to its diameter as far as Z" + figures.coordinate(shaft.floor());
-		String what = beyond > SAME ? ": the point runs " + figures.length(beyond) + (shaft.wider() ? " into the shoulder and breaks" : " into the bar, if that is thicker")
-				: ": at full depth the point's flank is " + figures.length(flank) + " ahead of it and runs into the shoulder";
-		String right = "; " + (ends ? "end" : "begin") + " a pitch before it, Z" + figures.coordinate(shaft.floor() - shaft.way() * thread.value().pitch()) + ", or turn a relief first";
+		String fact = "the thread " + (ends ? "goes on to " : "begins at ") + z + ", the outside is turned to its diameter as far as Z"
+				+ figures.coordinate(shaft.floor());
+		String what = beyond > SAME ? ": the point runs " + figures.length(beyond) + (shaft.wider() ? " into the shoulder and breaks"
+				: " into the bar, if that is thicker") : ": at full depth the point's flank is " + figures.length(flank)
+				+ " ahead of it and runs into the shoulder";
+		String right = "; " + (ends ? "end" : "begin") + " a pitch before it, Z"
+				+ figures.coordinate(shaft.floor() - shaft.way() * thread.value().pitch()) + ", or turn a relief first";
 		Severity severity = !shaft.wider() ? Severity.INFORMATION : beyond > SAME ? Severity.ERROR : Severity.WARNING;
 		return Draft.of(this, severity, MillFacts.word(at, "ZW"), fact + what + right)
-				.programmed(ends ? "end of the thread" : "beginning of the thread", z, at).programmed("end of the turned diameter", "Z" + figures.coordinate(shaft.floor()), shaft.turned().block())
+				.programmed(ends ? "end of the thread" : "beginning of the thread", z, at)
+				.programmed("end of the turned diameter", "Z" + figures.coordinate(shaft.floor()), shaft.turned().block())
 				.known("the callout", thread.value().designation(), thread).related(shaft.turned().block(), "what turns the outside");
 	}
 }

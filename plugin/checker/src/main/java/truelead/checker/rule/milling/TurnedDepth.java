@@ -15,7 +15,10 @@ import truelead.checker.turn.SinglePoint;
 import truelead.checker.work.AnotherPart;
 import truelead.checker.work.Work;
 
-/** How deep the first pass of a lathe's thread goes: a point takes some of the depth at first and less from pass to pass (common practice, no source). */
+/**
+ * How deep the first pass of a lathe's thread goes: a point takes some of the depth at first and less from pass to pass (common practice,
+ * no source).
+ */
 final class TurnedDepth {
 
 	/** Part of the whole depth, and mm, that a first pass takes at most. */
@@ -26,7 +29,10 @@ final class TurnedDepth {
 	/** Passes a millimetre of pitch, for what the first one should take (common practice, no source). */
 	private static final double PASSES = 4;
 
-	/** Part of the depth that is left to spring passes: a thread that only they cut is there already, or its first passes are lost (common practice, no source). */
+	/**
+	 * Part of the depth that is left to spring passes: a thread that only they cut is there already, or its first passes are lost (common
+	 * practice, no source).
+	 */
 	private static final double SPRING = 0.1;
 
 	/** Part of the whole depth that a pass goes beyond the next one by a slip (common practice, no source). */
@@ -37,7 +43,9 @@ final class TurnedDepth {
 	private TurnedDepth() {
 	}
 
-	/** The finding of a thread that goes too deep at first, or whose cycle has a height that is not its thread's; empty where neither is. */
+	/**
+	 * The finding of a thread that goes too deep at first, or whose cycle has a height that is not its thread's; empty where neither is.
+	 */
 	static Optional<Draft> of(Rule rule, Work work, SinglePoint turned) {
 		Optional<Fact<ThreadSpec>> named = turned.thread().filter(Fact::stated);
 		Optional<WallLimits> limits = named.flatMap(t -> WallLimits.of(t.value(), turned.inside(), turned.pass()));
@@ -59,11 +67,15 @@ final class TurnedDepth {
 		if (cycle.filter(depth -> depth.sized() && depth.height() > FAR * whole).isPresent()) {
 			return Optional.of(air(rule, turned, named.get(), cycle.get(), whole));
 		}
-		return first > PART * whole && first > MOST ? Optional.of(heavy(rule, turned, named.get(), cycle, first, whole)) : tooFar(turned, whole).map(pass -> tooFar(rule, turned, named.get(), pass, whole))
-				.or(() -> fallsBack(turned, thread, whole).map(pass -> fallsBack(rule, turned, named.get(), pass)));
+		return first > PART * whole && first > MOST ? Optional.of(heavy(rule, turned, named.get(), cycle, first, whole))
+				: tooFar(turned, whole).map(pass -> tooFar(rule, turned, named.get(), pass, whole)).or(() ->
+						fallsBack(turned, thread, whole).map(pass -> fallsBack(rule, turned, named.get(), pass)));
 	}
 
-	/** The first pass between two that are less deep, the one behind it deeper than the one before: it is out of their order, and those behind it cut air. */
+	/**
+	 * The first pass between two that are less deep, the one behind it deeper than the one before: it is out of their order, and those
+	 * behind it cut air.
+	 */
 	private static Optional<Integer> tooFar(SinglePoint turned, double whole) {
 		List<SinglePoint.Pass> passes = turned.passes();
 		double out = turned.inside() ? 1 : -1;
@@ -78,7 +90,10 @@ final class TurnedDepth {
 		return Optional.empty();
 	}
 
-	/** The first of the last passes of a thread with one start that are all less deep than those before, by more than a tool wears: they cut air. */
+	/**
+	 * The first of the last passes of a thread with one start that are all less deep than those before, by more than a tool wears: they cut
+	 * air.
+	 */
 	private static Optional<SinglePoint.Pass> fallsBack(SinglePoint turned, ThreadSpec thread, double whole) {
 		List<SinglePoint.Pass> passes = turned.passes();
 		double out = turned.inside() ? 1 : -1;
@@ -90,14 +105,17 @@ final class TurnedDepth {
 		double most = passes.subList(at, passes.size()).stream().mapToDouble(pass -> out * pass.radius()).max().orElse(0);
 		double least = passes.subList(0, at).stream().mapToDouble(pass -> out * pass.radius()).min().orElse(0);
 		// what begins again from the crests is the thread of the next part, or a burr that is taken off
-		return at < passes.size() && passes.size() - at <= FEW && most > least && turned.grooves(thread) == 1 ? Optional.of(passes.get(at)) : Optional.empty();
+		return at < passes.size() && passes.size() - at <= FEW && most > least && turned.grooves(thread) == 1 ? Optional.of(passes.get(at))
+				: Optional.empty();
 	}
 
 	private static Draft fallsBack(Rule rule, SinglePoint turned, Fact<ThreadSpec> thread, SinglePoint.Pass pass) {
 		Figures figures = new Figures(turned.pass().modal().unit());
-		String message = "the last pass, to diameter " + figures.fine(2 * pass.radius()) + ", cuts air: one before it went to " + figures.fine(2 * turned.deepest().radius()) + "; a diameter beyond that, or none";
+		String message = "the last pass, to diameter " + figures.fine(2 * pass.radius()) + ", cuts air: one before it went to "
+				+ figures.fine(2 * turned.deepest().radius()) + "; a diameter beyond that, or none";
 		BlockRef at = pass.step().code() == 0 ? pass.step().block() : pass.infeed().orElse(pass.step().block());
-		return draft(rule, Severity.WARNING, MillFacts.word(at, "X"), message, turned, thread).related(turned.deepest().step().block(), "the deepest pass");
+		return draft(rule, Severity.WARNING, MillFacts.word(at, "X"), message, turned, thread)
+				.related(turned.deepest().step().block(), "the deepest pass");
 	}
 
 	private static Draft tooFar(Rule rule, SinglePoint turned, Fact<ThreadSpec> thread, int index, double whole) {
@@ -105,51 +123,68 @@ final class TurnedDepth {
 		SinglePoint.Pass pass = turned.passes().get(index);
 		SinglePoint.Pass before = turned.passes().get(index - 1);
 		SinglePoint.Pass next = turned.passes().get(index + 1);
-		String message = "the pass to diameter " + figures.fine(2 * pass.radius()) + " takes " + figures.fine(Math.abs(pass.radius() - before.radius())) + " of the thread's " + figures.fine(whole)
-				+ " at once, and the next, to " + figures.fine(2 * next.radius()) + ", cuts air; a diameter between " + figures.fine(2 * before.radius()) + " and " + figures.fine(2 * next.radius());
+		String message = "the pass to diameter " + figures.fine(2 * pass.radius()) + " takes "
+				+ figures.fine(Math.abs(pass.radius() - before.radius())) + " of the thread's " + figures.fine(whole)
+				+ " at once, and the next, to " + figures.fine(2 * next.radius()) + ", cuts air; a diameter between "
+				+ figures.fine(2 * before.radius()) + " and " + figures.fine(2 * next.radius());
 		BlockRef at = pass.deepBy();
-		return draft(rule, Severity.WARNING, MillFacts.word(at, "X"), message, turned, thread).related(next.step().block(), "the next pass");
+		return draft(rule, Severity.WARNING, MillFacts.word(at, "X"), message, turned, thread)
+				.related(next.step().block(), "the next pass");
 	}
 
-	/** Whether the thread has been cut before, by another tool or at another lead: then this one finishes it. A thread of another diameter is another part's. */
+	/**
+	 * Whether the thread has been cut before, by another tool or at another lead: then this one finishes it. A thread of another diameter
+	 * is another part's.
+	 */
 	private static boolean begun(Work work, SinglePoint turned) {
-		return work.course().singlePoints().stream().takeWhile(other -> other != turned).anyMatch(other -> other.inside() == turned.inside() && other.overlaps(turned) && !anotherSize(other, turned)
-				&& !AnotherPart.between(work, turned, other));
+		return work.course().singlePoints().stream().takeWhile(other -> other != turned).anyMatch(other -> other.inside() == turned.inside()
+				&& other.overlaps(turned) && !anotherSize(other, turned) && !AnotherPart.between(work, turned, other));
 	}
 
 	private static boolean anotherSize(SinglePoint one, SinglePoint other) {
-		return one.thread().filter(named -> other.thread().filter(there -> named.value().diameter() != there.value().diameter()).isPresent()).isPresent();
+		return one.thread().filter(named -> other.thread().filter(there -> named.value().diameter() != there.value().diameter())
+				.isPresent()).isPresent();
 	}
 
 	/** Whether one motion stands for all passes of a cycle whose depths are not understood. */
 	private static boolean threadingCycle(SinglePoint turned) {
 		BlockRef block = turned.pass().block();
-		return turned.pass().code() == 0 && (!MillFacts.word(block, "PQKIJDC").equals(Location.of(block)) || MillFacts.word(block, "X").equals(Location.of(block)));
+		return turned.pass().code() == 0 && (!MillFacts.word(block, "PQKIJDC").equals(Location.of(block))
+				|| MillFacts.word(block, "X").equals(Location.of(block)));
 	}
 
-	private static Draft heavy(Rule rule, SinglePoint turned, Fact<ThreadSpec> thread, Optional<CycleDepth> cycle, double first, double whole) {
+	private static Draft heavy(Rule rule, SinglePoint turned, Fact<ThreadSpec> thread, Optional<CycleDepth> cycle, double first,
+			double whole) {
 		Figures figures = new Figures(turned.pass().modal().unit());
 		SinglePoint.Pass pass = turned.passes().get(0);
 		boolean low = cycle.filter(depth -> depth.sized() && depth.height() < whole / FAR).isPresent();
 		double right = whole / Math.sqrt(Math.max(PASSES, Math.rint(PASSES * thread.value().pitch())));
 		BlockRef at = pass.deepBy();
-		String letter = cycle.map(depth -> low ? String.valueOf(depth.letter()) : depth.letter() == 'P' ? "Q" : depth.sized() ? "D" : "J").orElse("X");
-		String message = (low ? letter + " makes the thread " + figures.fine(cycle.get().height()) + " deep, it is " + figures.fine(whole) + ": the first pass takes " + figures.fine(first) + " at once"
-				: "the first pass takes " + figures.fine(first) + " of the thread's " + figures.fine(whole) + " at once") + ", and the point breaks; "
+		String letter = cycle.map(depth -> low ? String.valueOf(depth.letter()) : depth.letter() == 'P' ? "Q" : depth.sized() ? "D"
+				: "J").orElse("X");
+		String message = (low ? letter + " makes the thread " + figures.fine(cycle.get().height()) + " deep, it is " + figures.fine(whole)
+				+ ": the first pass takes " + figures.fine(first) + " at once" : "the first pass takes " + figures.fine(first)
+				+ " of the thread's " + figures.fine(whole) + " at once") + ", and the point breaks; "
 				+ (low ? letter + " for " + figures.fine(whole) : "some " + figures.length(right) + " at first, less from pass to pass");
-		boolean there = cycle.isEmpty() && turned.passes().size() > 1 && first > (1 - SPRING) * whole && turned.shaft().isEmpty() && turned.bore().isEmpty();
-		return draft(rule, there ? Severity.INFORMATION : Severity.WARNING, MillFacts.word(at, letter), message + (there ? "; right where the thread is there already and is picked up" : ""), turned, thread).from("depth of the thread", figures.fine(whole), "the form of the thread's standard");
+		boolean there = cycle.isEmpty() && turned.passes().size() > 1 && first > (1 - SPRING) * whole && turned.shaft().isEmpty()
+				&& turned.bore().isEmpty();
+		return draft(rule, there ? Severity.INFORMATION : Severity.WARNING, MillFacts.word(at, letter),
+				message + (there ? "; right where the thread is there already and is picked up" : ""), turned, thread)
+				.from("depth of the thread", figures.fine(whole), "the form of the thread's standard");
 	}
 
 	private static Draft air(Rule rule, SinglePoint turned, Fact<ThreadSpec> thread, CycleDepth cycle, double whole) {
 		Figures figures = new Figures(turned.pass().modal().unit());
-		String message = cycle.letter() + " makes the thread " + figures.fine(cycle.height()) + " deep, it is " + figures.fine(whole) + ": the cycle begins " + figures.length(cycle.height() - whole)
-				+ " before the wall; " + cycle.letter() + " for " + figures.fine(whole);
-		return draft(rule, Severity.WARNING, MillFacts.word(turned.pass().block(), String.valueOf(cycle.letter())), message, turned, thread);
+		String message = cycle.letter() + " makes the thread " + figures.fine(cycle.height()) + " deep, it is " + figures.fine(whole)
+				+ ": the cycle begins " + figures.length(cycle.height() - whole) + " before the wall; " + cycle.letter() + " for "
+				+ figures.fine(whole);
+		return draft(rule, Severity.WARNING, MillFacts.word(turned.pass().block(), String.valueOf(cycle.letter())), message,
+				turned, thread);
 	}
 
 	private static Draft draft(Rule rule, Severity severity, Location at, String message, SinglePoint turned, Fact<ThreadSpec> thread) {
 		return Draft.of(rule, severity, at, message).known("the callout", thread.value().designation(), thread)
-				.programmed("diameter of the deepest pass", new Figures(turned.pass().modal().unit()).fine(2 * turned.deepest().radius()), turned.deepest().step().block());
+				.programmed("diameter of the deepest pass", new Figures(turned.pass().modal().unit()).fine(2 * turned.deepest().radius()),
+						turned.deepest().step().block());
 	}
 }

@@ -11,8 +11,8 @@ import truelead.checker.thread.ThreadSpec;
 import truelead.checker.turn.SinglePoint;
 
 /**
- * The taper of a thread that a lathe cuts by a single point: of a pipe thread the radius grows by 1/32 of the way towards the chuck outside, and shrinks so
- * inside (taper 1 in 16 on the diameter, ASME B1.20.1, ISO 7-1); that of a parallel thread stays.
+ * The taper of a thread that a lathe cuts by a single point: of a pipe thread the radius grows by 1/32 of the way towards the chuck
+ * outside, and shrinks so inside (taper 1 in 16 on the diameter, ASME B1.20.1, ISO 7-1); that of a parallel thread stays.
  */
 final class TurnedTaper {
 
@@ -24,7 +24,10 @@ final class TurnedTaper {
 
 	/** What of a pipe's taper shows that a thread with a parallel one's name is meant to be taper. */
 	private static final double PIPE = 0.8;
-	/** Part of the pitch that the radius of a parallel thread may change, for a lathe that turns a cone of itself: as much on the diameter as a pitch diameter may be off (common practice, no source). */
+	/**
+	 * Part of the pitch that the radius of a parallel thread may change, for a lathe that turns a cone of itself: as much on the diameter
+	 * as a pitch diameter may be off (common practice, no source).
+	 */
 	private static final double TRUE = 0.05;
 
 	private TurnedTaper() {
@@ -44,21 +47,28 @@ final class TurnedTaper {
 		return turned.passes().stream().filter(pass -> off(turned, pass)).findFirst().map(pass -> draft(rule, turned, pass, thread.get()));
 	}
 
-	/** The finding of the first pass of a parallel thread that goes aslant; empty where none does, and where it follows the taper of pipes, as M10x1 of grease nipples. */
+	/**
+	 * The finding of the first pass of a parallel thread that goes aslant; empty where none does, and where it follows the taper of pipes,
+	 * as M10x1 of grease nipples.
+	 */
 	private static Optional<Draft> aslant(Rule rule, SinglePoint turned) {
 		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(t -> t.stated() && !t.value().system().taper());
-		return thread.flatMap(named -> turned.passes().stream().filter(pass -> Math.abs(change(pass.step())) > TRUE * named.value().pitch() && Math.abs(way(pass.step())) > 2 * pass.lead())
-				.filter(pass -> !(share(turned, pass) >= PIPE && share(turned, pass) <= MOST)).findFirst().map(pass -> aslant(rule, pass, named)));
+		return thread.flatMap(named -> turned.passes().stream().filter(pass -> Math.abs(change(pass.step())) > TRUE * named.value().pitch()
+				&& Math.abs(way(pass.step())) > 2 * pass.lead())
+				.filter(pass -> !(share(turned, pass) >= PIPE && share(turned, pass) <= MOST)).findFirst()
+				.map(pass -> aslant(rule, pass, named)));
 	}
 
 	private static Draft aslant(Rule rule, SinglePoint.Pass pass, Fact<ThreadSpec> thread) {
 		Step.Synchronised step = pass.step();
 		Figures figures = new Figures(step.modal().unit());
 		boolean ownMotion = step.code() != 0;
-		return Draft.of(rule, Severity.ERROR, MillFacts.word(step.block(), ownMotion ? "X" : "RIXZ"), "the pass ends " + from(change(step), figures) + " the axis than it begins, over "
-				+ figures.fine(Math.abs(way(step))) + ": " + thread.value().withoutClass().designation() + " is parallel, and no gauge goes on both its ends; "
+		return Draft.of(rule, Severity.ERROR, MillFacts.word(step.block(), ownMotion ? "X" : "RIXZ"), "the pass ends "
+				+ from(change(step), figures) + " the axis than it begins, over " + figures.fine(Math.abs(way(step))) + ": "
+				+ thread.value().withoutClass().designation() + " is parallel, and no gauge goes on both its ends; "
 				+ (ownMotion ? "X" + Figures.number(2 * Math.abs(step.from().x()) / figures.unit().mm(), 4) : "no taper"))
-				.programmed("change of radius", figures.fine(change(step)), step.block()).known("the callout", thread.value().designation(), thread);
+				.programmed("change of radius", figures.fine(change(step)), step.block())
+				.known("the callout", thread.value().designation(), thread);
 	}
 
 	private static boolean off(SinglePoint turned, SinglePoint.Pass pass) {
@@ -66,7 +76,10 @@ final class TurnedTaper {
 		return Math.abs(way(pass.step())) > 2 * pass.lead() && !(share >= LEAST && share <= MOST) && !Double.isNaN(share);
 	}
 
-	/** What it changes, as a part of the taper's; where it begins too near to the face, which start-too-close tells, that over two leads more. */
+	/**
+	 * What it changes, as a part of the taper's; where it begins too near to the face, which start-too-close tells, that over two leads
+	 * more.
+	 */
 	private static double share(SinglePoint turned, SinglePoint.Pass pass) {
 		double way = Math.abs(way(pass.step()));
 		double meant = Math.abs(pass.step().from().z()) < pass.lead() / 2 ? way + 2 * pass.lead() : way;
@@ -91,11 +104,13 @@ final class TurnedTaper {
 		Figures figures = new Figures(step.modal().unit());
 		double right = right(turned, step);
 		boolean ownMotion = step.code() != 0;
-		String type = ownMotion ? "X" + Figures.number(2 * (Math.abs(step.from().x()) + right) / figures.unit().mm(), 4) : "R" + Figures.number(-right / figures.unit().mm(), 4);
-		return Draft.of(rule, Severity.ERROR, MillFacts.word(step.block(), ownMotion ? "X" : "RIXZ"), "the pass ends " + from(change(step), figures) + " the axis than it begins, over "
-				+ figures.fine(Math.abs(way(step))) + " a taper of 1 in 16 needs " + from(right, figures) + " it; " + type)
-				.programmed("change of radius", figures.fine(change(step)), step.block()).known("the callout", thread.value().designation(), thread)
-				.from("taper", "1 in 16 on the diameter", "ASME B1.20.1, ISO 7-1");
+		String type = ownMotion ? "X" + Figures.number(2 * (Math.abs(step.from().x()) + right) / figures.unit().mm(), 4)
+				: "R" + Figures.number(-right / figures.unit().mm(), 4);
+		return Draft.of(rule, Severity.ERROR, MillFacts.word(step.block(), ownMotion ? "X" : "RIXZ"), "the pass ends "
+				+ from(change(step), figures) + " the axis than it begins, over " + figures.fine(Math.abs(way(step)))
+				+ " a taper of 1 in 16 needs " + from(right, figures) + " it; " + type)
+				.programmed("change of radius", figures.fine(change(step)), step.block()).known("the callout", thread.value().designation(),
+						thread).from("taper", "1 in 16 on the diameter", "ASME B1.20.1, ISO 7-1");
 	}
 
 	private static String from(double change, Figures figures) {

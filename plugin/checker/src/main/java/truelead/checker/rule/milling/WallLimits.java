@@ -10,7 +10,8 @@ import truelead.checker.thread.ThreadSystem;
 import truelead.checker.thread.ThreadTable;
 
 /**
- * Between which diameters the point ends that cuts a thread on a lathe, mm: outside at the root, inside at the major diameter; for taper threads where the pass ends.
+ * Between which diameters the point ends that cuts a thread on a lathe, mm: outside at the root, inside at the major diameter; for taper
+ * threads where the pass ends.
  *
  * @param least  smallest
  * @param most   largest
@@ -20,12 +21,20 @@ import truelead.checker.thread.ThreadTable;
  */
 record WallLimits(double least, double most, double usual, boolean taper, String source) {
 
-	/** What the radius of a point and trying on leave open, pitches; less where the root is left too high, which no point mends (common practice, no source). */
+	/**
+	 * What the radius of a point and trying on leave open, pitches; less where the root is left too high, which no point mends (common
+	 * practice, no source).
+	 */
 	private static final double OPEN = 0.1;
 	private static final double ROUNDED = 0.03;
-	/** A sharp point instead of the flat of P/8 goes this much of the pitch deeper on the diameter for the same pitch diameter: 1.732 / 8. */
+	/**
+	 * A sharp point instead of the flat of P/8 goes this much of the pitch deeper on the diameter for the same pitch diameter: 1.732 / 8.
+	 */
 	private static final double SHARP = Math.sqrt(3) / 8;
-	/** What taper threads leave to the gauge, pitches on the diameter: five turns where they are not deep enough, eight where they are too deep, as a sharper point cuts them (common practice, no source). */
+	/**
+	 * What taper threads leave to the gauge, pitches on the diameter: five turns where they are not deep enough, eight where they are too
+	 * deep, as a sharper point cuts them (common practice, no source).
+	 */
 	private static final double SHALLOW = 0.3;
 	private static final double DEEP = 0.5;
 	private static final double AMERICAN = 0.8;
@@ -55,7 +64,11 @@ record WallLimits(double least, double most, double usual, boolean taper, String
 		return new WallLimits(thread.diameter() - OPEN * thread.pitch(), most, thread.diameter(), false, "the major diameter");
 	}
 
-	/** Beyond D outside and D - P inside the roots meet the crests of the thread they go together with, whatever the play (ISO 2904), of the low form beyond D - 0.6 P. ISO 2901: a play of 0.15 for P 1.5, 0.25 to P 5, 0.5 to P 12, 1 above; ASME B1.5, B1.8: 0.010 in for 10 threads an inch and coarser, else 0.005 in. */
+	/**
+	 * Beyond D outside and D - P inside the roots meet the crests of the thread they go together with, whatever the play (ISO 2904), of the
+	 * low form beyond D - 0.6 P. ISO 2901: a play of 0.15 for P 1.5, 0.25 to P 5, 0.5 to P 12, 1 above; ASME B1.5, B1.8: 0.010 in for 10
+	 * threads an inch and coarser, else 0.005 in.
+	 */
 	private static WallLimits trapezoid(ThreadSpec thread, boolean inside) {
 		double pitch = thread.pitch();
 		boolean metric = thread.system() == ThreadSystem.TR;
@@ -81,7 +94,8 @@ record WallLimits(double least, double most, double usual, boolean taper, String
 		double open = OPEN * thread.pitch() + MillFacts.pitchTolerance(thread);
 		double usual = thread.diameter() + (inside ? beyond : -root);
 		double met = ROUNDED * thread.pitch();
-		return new WallLimits(inside ? thread.diameter() - met : usual - open, inside ? usual + open : thread.diameter() - crests + met, usual, false, source);
+		return new WallLimits(inside ? thread.diameter() - met : usual - open, inside ? usual + open : thread.diameter() - crests + met,
+				usual, false, source);
 	}
 
 	/** Of taper threads the gauge plane is at the face inside; outside it is a gauge length behind it. The face is taken for Z0. */
@@ -95,8 +109,10 @@ record WallLimits(double least, double most, double usual, boolean taper, String
 		boolean american = thread.system().hasFlanksOf(60);
 		double height = (american ? AMERICAN : BRITISH) * thread.pitch();
 		double behind = -pass.to().z();
-		double usual = gauge.getAsDouble() + (inside ? height - behind * ThreadSpec.PIPE_TAPER : -height + (behind - length.getAsDouble()) * ThreadSpec.PIPE_TAPER);
+		double usual = gauge.getAsDouble() + (inside ? height - behind * ThreadSpec.PIPE_TAPER
+				: -height + (behind - length.getAsDouble()) * ThreadSpec.PIPE_TAPER);
 		double pitch = thread.pitch();
-		return Optional.of(new WallLimits(usual - (inside ? SHALLOW : DEEP) * pitch, usual + (inside ? DEEP : SHALLOW) * pitch, usual, true, american ? "ASME B1.20.1" : "ISO 7-1"));
+		return Optional.of(new WallLimits(usual - (inside ? SHALLOW : DEEP) * pitch, usual + (inside ? DEEP : SHALLOW) * pitch, usual, true,
+				american ? "ASME B1.20.1" : "ISO 7-1"));
 	}
 }

@@ -60,8 +60,8 @@ public final class ArcNotClosed implements Rule {
 		open.values().forEach(said::addAll);
 		for (ThreadMilling milling : work.threadMillings()) {
 			// what begins and ends on the circle of the helix before it has a wrong R, and no wrong end
-			milling.passes().where(pass -> !pass.tapered() && OddRadius.behind(pass).filter(odd -> said.contains(odd.arc())).isPresent()).stream().findFirst().flatMap(OddRadius::behind)
-					.ifPresent(odd -> {
+			milling.passes().where(pass -> !pass.tapered() && OddRadius.behind(pass).filter(odd -> said.contains(odd.arc())).isPresent())
+					.stream().findFirst().flatMap(OddRadius::behind).ifPresent(odd -> {
 						open.remove(milling.index());
 						found.accept(odd.draft(this, milling).finding());
 					});
@@ -69,18 +69,21 @@ public final class ArcNotClosed implements Rule {
 		for (ThreadMilling milling : open.isEmpty() ? List.<ThreadMilling>of() : work.threadMillings()) {
 			// an end beside the circle leaves the arc behind it open as well
 			List<Step.Arc> arcs = open.getOrDefault(milling.index(), List.of());
-			if (arcs.size() == 1 && stray(milling).filter(stray -> stray.arc().to().equals(arcs.get(0).from()) && stray.off() > 0).isPresent()) {
+			if (arcs.size() == 1 && stray(milling).filter(stray -> stray.arc().to().equals(arcs.get(0).from())
+					&& stray.off() > 0).isPresent()) {
 				open.remove(milling.index());
 			}
 		}
-		open.forEach((at, arcs) -> found.accept(at instanceof Integer index ? draft(work, arcs).on(work.threadMillings().stream().filter(one -> one.index() == index).findFirst().orElseThrow())
-				.finding() : draft(work, arcs).finding()));
+		open.forEach((at, arcs) -> found.accept(at instanceof Integer index ? draft(work, arcs).on(work.threadMillings().stream()
+				.filter(one -> one.index() == index).findFirst().orElseThrow()).finding() : draft(work, arcs).finding()));
 		for (ThreadMilling milling : work.threadMillings()) {
-			TurnedCentre.of(milling).filter(turned -> !open.containsKey(milling.index())).ifPresent(turned -> found.accept(turned.draft(this, milling).finding()));
+			TurnedCentre.of(milling).filter(turned -> !open.containsKey(milling.index()))
+					.ifPresent(turned -> found.accept(turned.draft(this, milling).finding()));
 			double taper = taper(milling);
 			milling.passes().where(pass -> byRadius(pass) && StrayEnd.of(pass, taper).isPresent())
 					.forEach(pass -> StrayEnd.of(pass, taper).ifPresent(stray -> found.accept(stray.draft(this, milling).finding())));
-			milling.passes().where(pass -> StrayChord.of(pass).isPresent()).forEach(pass -> StrayChord.of(pass).ifPresent(stray -> found.accept(stray.draft(this, milling).finding())));
+			milling.passes().where(pass -> StrayChord.of(pass).isPresent())
+					.forEach(pass -> StrayChord.of(pass).ifPresent(stray -> found.accept(stray.draft(this, milling).finding())));
 			milling.passes().where(pass -> !pass.tapered() && odd(pass, said).isPresent())
 					.forEach(pass -> odd(pass, said).ifPresent(odd -> found.accept(odd.draft(this, milling).finding())));
 		}
@@ -89,7 +92,8 @@ public final class ArcNotClosed implements Rule {
 	/** The first end of a helix by R that lies beside its circle. */
 	private static Optional<StrayEnd> stray(ThreadMilling milling) {
 		double taper = taper(milling);
-		return milling.passes().where(pass -> byRadius(pass) && StrayEnd.of(pass, taper).isPresent()).stream().findFirst().flatMap(pass -> StrayEnd.of(pass, taper));
+		return milling.passes().where(pass -> byRadius(pass) && StrayEnd.of(pass, taper).isPresent()).stream().findFirst()
+				.flatMap(pass -> StrayEnd.of(pass, taper));
 	}
 
 	private static boolean byRadius(MillPass pass) {
@@ -120,8 +124,9 @@ public final class ArcNotClosed implements Rule {
 		Optional<ArcReading> meant = ArcReading.closing(arcs, tolerance);
 		long more = arcs.stream().map(one -> one.block().line()).distinct().count() - 1;
 		Figures figures = new Figures(arc.modal().unit());
-		String message = "the arc starts " + figures.fine(arc.startRadius()) + " from its centre and ends " + figures.fine(arc.endRadius()) + " from it: "
-				+ figures.fine(difference(arc)) + " apart, the control takes " + figures.fine(tolerance) + " and stops or cuts a spiral" + (more > 0 ? ", and so do " + more + " more" : "")
+		String message = "the arc starts " + figures.fine(arc.startRadius()) + " from its centre and ends " + figures.fine(arc.endRadius())
+				+ " from it: " + figures.fine(difference(arc)) + " apart, the control takes " + figures.fine(tolerance)
+				+ " and stops or cuts a spiral" + (more > 0 ? ", and so do " + more + " more" : "")
 				+ meant.map(reading -> ": " + reading.fact() + "; " + reading.remedy()).orElse("; see the end point and I, J, K");
 		Draft draft = Draft.of(this, Severity.ERROR, Location.of(arc.block()), message)
 				.programmed("radius at the start", figures.fine(arc.startRadius()), arc.block())

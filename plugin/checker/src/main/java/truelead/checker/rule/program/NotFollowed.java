@@ -87,17 +87,22 @@ public final class NotFollowed implements Rule {
 		all(minor, "no thread depends on it").ifPresent(found);
 	}
 
-	/** One finding for a variable that nothing sets, whatever depends on it, and for blocks in a row of which the same is said; the other places stay as related ones. */
+	/**
+	 * One finding for a variable that nothing sets, whatever depends on it, and for blocks in a row of which the same is said; the other
+	 * places stay as related ones.
+	 */
 	private static List<Finding> byCause(Collection<Said> all) {
 		Map<Object, List<Finding>> causes = new LinkedHashMap<>();
 		Said first = null;
 		Location before = null;
 		for (Said one : all) {
 			Finding finding = one.draft().finding();
-			boolean goesOn = first != null && first.why().equals(one.why()) && finding.at().file().equals(before.file()) && finding.at().line() == before.line() + 1;
+			boolean goesOn = first != null && first.why().equals(one.why()) && finding.at().file().equals(before.file())
+					&& finding.at().line() == before.line() + 1;
 			first = goesOn ? first : one;
 			before = finding.at();
-			causes.computeIfAbsent(one.why().unset().<Object>map(variable -> variable).orElse(first), cause -> new ArrayList<>()).add(finding);
+			causes.computeIfAbsent(one.why().unset().<Object>map(variable -> variable).orElse(first), cause -> new ArrayList<>())
+					.add(finding);
 		}
 		return causes.values().stream().map(NotFollowed::first).toList();
 	}
@@ -126,7 +131,8 @@ public final class NotFollowed implements Rule {
 		}
 		NotEvaluated first = places.get(0);
 		long more = places.stream().map(place -> key(at(place.block(), place.word()))).distinct().count() - 1;
-		Draft draft = Draft.of(this, Severity.INFORMATION, at(first.block(), first.word()), sentence(first.why()) + bearing + (more > 0 ? " (" + more + (more == 1 ? " more such place)" : " more such places)") : ""));
+		Draft draft = Draft.of(this, Severity.INFORMATION, at(first.block(), first.word()), sentence(first.why()) + bearing
+				+ (more > 0 ? " (" + more + (more == 1 ? " more such place)" : " more such places)") : ""));
 		places.stream().skip(1).limit(10).forEach(place -> draft.related(at(place.block(), place.word()), "also not followed"));
 		return Optional.of(draft.finding());
 	}

@@ -10,7 +10,10 @@ import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.work.Work;
 
-/** A comment that begins like a note and is not one, an acceptance without a reason or for no rule, a row of the tool list that cannot be read. */
+/**
+ * A comment that begins like a note and is not one, an acceptance without a reason or for no rule, a row of the tool list that cannot be
+ * read.
+ */
 public final class NoteNotUnderstood implements Rule {
 
 	private final Predicate<String> rule;
@@ -35,7 +38,8 @@ public final class NoteNotUnderstood implements Rule {
 		}
 		for (Allowance allowance : work.trouble().allowances()) {
 			if (!rule.test(allowance.rule())) {
-				found.accept(Draft.of(this, Severity.WARNING, allowance.at(), "'" + allowance.rule() + "' is the name of no rule: the note accepts nothing").finding());
+				found.accept(Draft.of(this, Severity.WARNING, allowance.at(), "'" + allowance.rule()
+						+ "' is the name of no rule: the note accepts nothing").finding());
 			} else if (allowance.reason().isEmpty()) {
 				found.accept(Draft.of(this, Severity.WARNING, allowance.at(),
 						"no reason is given: the note accepts nothing; (ALLOW: " + allowance.rule() + ", WHY)").finding());

@@ -20,8 +20,8 @@ import truelead.checker.work.ThreadMilling;
 import truelead.grammar.Element;
 
 /**
- * An arc written with R that begins and ends on the circle of a helix and goes round another centre: a wrong R, one with the sign of the long way round, or an arc
- * that turns the other way. A lead-in begins inside the circle, and a lead-out ends there.
+ * An arc written with R that begins and ends on the circle of a helix and goes round another centre: a wrong R, one with the sign of the
+ * long way round, or an arc that turns the other way. A lead-in begins inside the circle, and a lead-out ends there.
  *
  * @param arc  the arc
  * @param pass the helix before or behind it
@@ -32,7 +32,10 @@ record OddRadius(Step.Arc arc, MillPass pass) {
 	private static final double PART = 0.01;
 	/** What rounding leaves between a radius and half a chord, mm, and between an angle and half a turn. */
 	private static final double FULL_HALF = 1e-3;
-	/** How far from the middle the centre of an arc lies that goes the short way, as a part of the radius: at 200 degrees between the ends twice the sine of 10 (geometry). */
+	/**
+	 * How far from the middle the centre of an arc lies that goes the short way, as a part of the radius: at 200 degrees between the ends
+	 * twice the sine of 10 (geometry).
+	 */
 	private static final double SHORT = 0.3;
 	/** Change of radius of a taper pipe thread along the axis, a ratio. */
 	private static final double TAPER = ThreadSpec.PIPE_TAPER / 2;
@@ -49,23 +52,29 @@ record OddRadius(Step.Arc arc, MillPass pass) {
 	}
 
 	private static Optional<OddRadius> odd(Optional<Step> step, MillPass pass) {
-		return step.filter(Step.Arc.class::isInstance).map(Step.Arc.class::cast)
-				.filter(arc -> arc.byRadius() && pass.first().byRadius() && arc.rise() != 0 && onCircle(arc.from(), pass) && onCircle(arc.to(), pass) && anotherCircle(arc, pass)).map(arc -> new OddRadius(arc, pass));
+		return step.filter(Step.Arc.class::isInstance).map(Step.Arc.class::cast).filter(arc -> arc.byRadius() && pass.first().byRadius()
+				&& arc.rise() != 0 && onCircle(arc.from(), pass) && onCircle(arc.to(), pass) && anotherCircle(arc, pass))
+				.map(arc -> new OddRadius(arc, pass));
 	}
 
 	/** Whether its R is another one, takes the long way round, or the arc turns the other way. */
 	private static boolean anotherCircle(Step.Arc arc, MillPass pass) {
 		double open = grows(pass) == 0 ? FULL_HALF : PART * pass.radius();
-		boolean other = Math.abs(arc.startRadius() - radius(arc, pass)) > open && !(halfCircle(arc) && pass.helix().stream().noneMatch(OddRadius::halfCircle));
+		boolean other = Math.abs(arc.startRadius() - radius(arc, pass)) > open
+				&& !(halfCircle(arc) && pass.helix().stream().noneMatch(OddRadius::halfCircle));
 		return turnsBack(arc, pass) || Math.abs(arc.sweep()) > Math.PI + FULL_HALF || other || shortWay(arc, pass);
 	}
 
-	/** Whether an arc of the right R goes the short way where its ends lie more than half a turn apart on the circle, as where a block between is left out. */
+	/**
+	 * Whether an arc of the right R goes the short way where its ends lie more than half a turn apart on the circle, as where a block
+	 * between is left out.
+	 */
 	private static boolean shortWay(Step.Arc arc, MillPass pass) {
 		double[] centre = pass.centre();
 		Plane plane = pass.place().plane();
 		double away = Math.hypot(arc.centre().along(plane.first()) - centre[0], arc.centre().along(plane.second()) - centre[1]);
-		return Math.abs(arc.sweep()) < Math.PI - FULL_HALF && away > SHORT * pass.radius() && Math.abs(arc.startRadius() - radius(arc, pass)) <= PART * pass.radius();
+		return Math.abs(arc.sweep()) < Math.PI - FULL_HALF && away > SHORT * pass.radius()
+				&& Math.abs(arc.startRadius() - radius(arc, pass)) <= PART * pass.radius();
 	}
 
 	/** Whether an arc turns the other way than a helix; half a circle round the middle, as from one pass to the next, does so rightly. */
@@ -100,7 +109,8 @@ record OddRadius(Step.Arc arc, MillPass pass) {
 	}
 
 	private static boolean onCircle(Point point, MillPass pass) {
-		return Math.abs(fromMiddle(point, pass) - radius(point, pass)) <= Math.max(PART * pass.radius(), 0.01 + 3 * Written.open(pass.resolution()));
+		return Math.abs(fromMiddle(point, pass) - radius(point, pass)) <= Math.max(PART * pass.radius(),
+				0.01 + 3 * Written.open(pass.resolution()));
 	}
 
 	/** The finding; the R of the helix is typed where it is written so. */
@@ -115,14 +125,20 @@ record OddRadius(Step.Arc arc, MillPass pass) {
 		Optional<Element.Word> right = radius(pass.first().block());
 		Location at = own.map(word -> new Location(arc.block().file(), arc.block().line(), word.span())).orElse(Location.of(arc.block()));
 		boolean shortWay = shortWay(arc, pass);
-		Draft draft = Draft.of(rule, Severity.ERROR, at, "this arc goes round another centre than the helix: R " + (shortWay ? "takes the short way, " + Figures.number(Math.toDegrees(Math.abs(arc.sweep())), 0)
-				+ " degrees, between ends that are more than half a turn apart on its circle; the block that is left out before it, or R with a minus" : longWay ? "with a minus takes the long way round, "
-				+ Figures.number(Math.toDegrees(Math.abs(arc.sweep())), 0) + " degrees" : figures.fine(arc.startRadius()) + ", the circle has " + figures.fine(circle))
-				+ (shortWay ? "" : "; R" + Figures.number(circle / figures.unit().mm(), 4))).on(milling)
-				.programmed("radius", figures.fine(arc.startRadius()), arc.block()).from("radius of the helix", figures.fine(circle), "the arcs beside it");
+		Draft draft = Draft.of(rule, Severity.ERROR, at, "this arc goes round another centre than the helix: R "
+				+ (shortWay ? "takes the short way, " + Figures.number(Math.toDegrees(Math.abs(arc.sweep())), 0)
+						+ " degrees, between ends that are more than half a turn apart on its circle; the block that is left out before "
+						+ "it, or R with a minus" : longWay ? "with a minus takes the long way round, "
+						+ Figures.number(Math.toDegrees(Math.abs(arc.sweep())), 0) + " degrees" : figures.fine(arc.startRadius())
+						+ ", the circle has " + figures.fine(circle)) + (shortWay ? ""
+								: "; R" + Figures.number(circle / figures.unit().mm(), 4))).on(milling)
+				.programmed("radius", figures.fine(arc.startRadius()), arc.block()).from("radius of the helix", figures.fine(circle),
+						"the arcs beside it");
 		if (own.isPresent() && right.isPresent() && grows(pass) == 0 && !shortWay) {
-			String text = pass.first().block().file().text().line(pass.first().block().line()).substring(right.get().span().start(), right.get().span().end());
-			draft.fix(new Fix("Change R to " + text, false, "see that the arc is meant to go on round the helix", List.of(new Edit(at, text))));
+			String text = pass.first().block().file().text().line(pass.first().block().line())
+					.substring(right.get().span().start(), right.get().span().end());
+			draft.fix(new Fix("Change R to " + text, false, "see that the arc is meant to go on round the helix",
+					List.of(new Edit(at, text))));
 		}
 		return draft;
 	}
@@ -130,9 +146,11 @@ record OddRadius(Step.Arc arc, MillPass pass) {
 	/** The finding about one that turns the other way. */
 	private Draft turned(ArcNotClosed rule, ThreadMilling milling) {
 		boolean left = pass.counterclockwise() != arc.modal().mirrored();
-		return Draft.of(rule, Severity.ERROR, BlockText.word(arc.block(), "G"), "this arc goes " + (left ? "clockwise" : "counter-clockwise") + ", the arcs of the helix beside it "
-				+ (left ? "counter-clockwise" : "clockwise") + ": it turns back round another centre and cuts into the thread; " + (left ? "G3" : "G2")).on(milling)
-				.programmed("radius", new Figures(arc.modal().unit()).fine(arc.startRadius()), arc.block()).related(pass.block(), "the helix");
+		return Draft.of(rule, Severity.ERROR, BlockText.word(arc.block(), "G"), "this arc goes " + (left ? "clockwise"
+				: "counter-clockwise") + ", the arcs of the helix beside it " + (left ? "counter-clockwise" : "clockwise")
+				+ ": it turns back round another centre and cuts into the thread; " + (left ? "G3" : "G2")).on(milling)
+				.programmed("radius", new Figures(arc.modal().unit()).fine(arc.startRadius()), arc.block())
+				.related(pass.block(), "the helix");
 	}
 
 	private static Optional<Element.Word> radius(BlockRef block) {

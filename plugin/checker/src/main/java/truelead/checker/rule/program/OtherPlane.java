@@ -11,7 +11,10 @@ import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
-/** A tapping cycle whose words, read in another plane, lead to a hole that is drilled there and not threaded: its plane word was left out or is another tool's. */
+/**
+ * A tapping cycle whose words, read in another plane, lead to a hole that is drilled there and not threaded: its plane word was left out or
+ * is another tool's.
+ */
 final class OtherPlane {
 
 	/** How far apart two positions are one, mm. */

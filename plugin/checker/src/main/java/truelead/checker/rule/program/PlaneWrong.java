@@ -68,12 +68,15 @@ public final class PlaneWrong implements Rule {
 				work.dependsOnAll();
 				// each channel of the machine has planes of its own
 				int part = holes.get(0).place().part();
-				Optional<Hole> before = made.computeIfAbsent(part, number -> new MadeHoles(work.holes(), number)).allInOnePlaneBefore(operation.firstOrder());
-				before.filter(first -> first.place().plane() != plane && (!side || leftOver(first, work))).ifPresent(first -> found.accept(draft(operation, plane, first.making().get(0), work)));
+				Optional<Hole> before = made.computeIfAbsent(part, number -> new MadeHoles(work.holes(), number))
+						.allInOnePlaneBefore(operation.firstOrder());
+				before.filter(first -> first.place().plane() != plane && (!side || leftOver(first, work)))
+						.ifPresent(first -> found.accept(draft(operation, plane, first.making().get(0), work)));
 				if (before.isEmpty() && !side && operation instanceof Tapping tapping) {
 					OtherPlane.meant(tapping, work).ifPresent(hole -> found.accept(draft(operation, plane, hole.making().get(0), work)));
 				}
-				before.filter(first -> first.place().plane() == plane && !side).filter(first -> plane != Plane.XY && WrittenForXy.is(operation, work.holes()) && !besideHoles(operation, work))
+				before.filter(first -> first.place().plane() == plane && !side).filter(first -> plane != Plane.XY
+						&& WrittenForXy.is(operation, work.holes()) && !besideHoles(operation, work))
 						.ifPresent(first -> found.accept(cycle(operation, plane, first.making().get(0))));
 			}
 		}
@@ -90,17 +93,21 @@ public final class PlaneWrong implements Rule {
 			if (SidewaysArc.is(arc, work) && said.add(arc.modal().toolChange())) {
 				Plane plane = arc.modal().plane();
 				Plane right = SidewaysArc.written(arc);
-				String message = code(plane) + " is in force, the arc is written for " + words(right) + ": the control takes it for an arc about " + axis(plane)
-						+ ", stops or cuts sideways; " + code(right) + " before the tool goes in";
+				String message = code(plane) + " is in force, the arc is written for " + words(right)
+						+ ": the control takes it for an arc about " + axis(plane) + ", stops or cuts sideways; " + code(right)
+						+ " before the tool goes in";
 				Draft draft = Draft.of(this, Severity.ERROR, Location.of(arc.block()), message).from("plane", code(plane), "in force");
 				work.dependsOnAll();
 				boolean alone = work.holes().stream().noneMatch(hole -> hole.made() && hole.place().plane() == plane);
-				Optional<Location> set = arc.modal().toolChange().flatMap(change -> planeWord(arc.block(), plane).filter(at -> at.file().equals(change.file()) && at.line() >= change.line()));
-				set.ifPresent(at -> draft.fix(new Fix("Change " + code(plane) + " in line " + (at.line() + 1) + " to " + code(right), false, "see that nothing behind it needs " + code(plane),
-						List.of(new Edit(at, code(right))))));
-				arc.modal().toolChange().filter(change -> set.isEmpty() && (alone || right == Plane.XY)).ifPresent(change -> draft.fix(new Fix("Put " + code(right) + " behind the tool change", false,
-						"see that nothing behind it needs " + code(plane), List.of(BlockText.after(change, code(right))))));
-				work.threadMillings().stream().filter(m -> m.tool().change().equals(arc.modal().toolChange())).findFirst().ifPresent(draft::on);
+				Optional<Location> set = arc.modal().toolChange().flatMap(change -> planeWord(arc.block(), plane)
+						.filter(at -> at.file().equals(change.file()) && at.line() >= change.line()));
+				set.ifPresent(at -> draft.fix(new Fix("Change " + code(plane) + " in line " + (at.line() + 1) + " to " + code(right), false,
+						"see that nothing behind it needs " + code(plane), List.of(new Edit(at, code(right))))));
+				arc.modal().toolChange().filter(change -> set.isEmpty() && (alone || right == Plane.XY))
+						.ifPresent(change -> draft.fix(new Fix("Put " + code(right) + " behind the tool change", false,
+								"see that nothing behind it needs " + code(plane), List.of(BlockText.after(change, code(right))))));
+				work.threadMillings().stream().filter(m -> m.tool().change().equals(arc.modal().toolChange())).findFirst()
+						.ifPresent(draft::on);
 				found.accept(draft.finding());
 			}
 		}
@@ -108,7 +115,8 @@ public final class PlaneWrong implements Rule {
 
 	/** Whether a hole is made in the plane right beside each place: the cycle means what it says, and its places are off. */
 	private static boolean besideHoles(ThreadingOperation operation, Work work) {
-		return operation.holes().stream().allMatch(hole -> work.holesNear(hole.place(), BESIDE).stream().anyMatch(near -> near.made() && near.place().distance(hole.place()) < BESIDE));
+		return operation.holes().stream().allMatch(hole -> work.holesNear(hole.place(), BESIDE).stream()
+				.anyMatch(near -> near.made() && near.place().distance(hole.place()) < BESIDE));
 	}
 
 	/** The holes of one program of the file in the order in which they are made. */
@@ -134,7 +142,8 @@ public final class PlaneWrong implements Rule {
 			for (Made one : made) {
 				Made before = firstReached.isEmpty() ? one : firstReached.get(firstReached.size() - 1);
 				firstReached.add(one.number() < before.number() ? one : before);
-				inOnePlane += inOnePlane == firstReached.size() - 1 && one.hole().place().plane() == made.get(0).hole().place().plane() ? 1 : 0;
+				inOnePlane += inOnePlane == firstReached.size() - 1 && one.hole().place().plane() == made.get(0).hole().place().plane() ? 1
+						: 0;
 			}
 		}
 
@@ -171,24 +180,28 @@ public final class PlaneWrong implements Rule {
 		}
 		Plane right = hole.place().plane();
 		BlockRef block = operation.block();
-		String message = code(plane) + " is in force: " + operation.tool().name() + " threads along " + axis(plane) + ", the holes of the program are made along "
-				+ axis(right) + "; " + code(right) + " before this block";
-		return Draft.of(this, Severity.ERROR, Location.of(block), message).from("plane", code(plane), "in force").related(hole.block(), "a block that makes a hole")
-				.fix(planeWord(block, plane).map(at -> new Fix("Change " + code(plane) + " in line " + (at.line() + 1) + " to " + code(right), false,
-						"see that nothing behind it needs " + code(plane), List.of(new Edit(at, code(right)))))
-						.orElseGet(() -> new Fix("Put " + code(right) + " before this block", false, "see that nothing behind it needs " + code(plane),
-								List.of(BlockText.before(block, code(right))))))
-				.on(operation).finding();
+		String message = code(plane) + " is in force: " + operation.tool().name() + " threads along " + axis(plane)
+				+ ", the holes of the program are made along " + axis(right) + "; " + code(right) + " before this block";
+		return Draft.of(this, Severity.ERROR, Location.of(block), message).from("plane", code(plane), "in force")
+				.related(hole.block(), "a block that makes a hole")
+				.fix(planeWord(block, plane)
+						.map(at -> new Fix("Change " + code(plane) + " in line " + (at.line() + 1) + " to " + code(right), false,
+								"see that nothing behind it needs " + code(plane), List.of(new Edit(at, code(right)))))
+						.orElseGet(() -> new Fix("Put " + code(right) + " before this block", false, "see that nothing behind it needs "
+								+ code(plane), List.of(BlockText.before(block, code(right)))))).on(operation).finding();
 	}
 
 	/** Holes and threads are all in the plane, and the cycle makes sense in XY alone. */
 	private Finding cycle(ThreadingOperation operation, Plane plane, Cut hole) {
-		String message = code(plane) + " is in force, the cycle is written for X, Y and a depth along Z: the control takes Y or X for the depth; G17 before the holes are made";
-		return Draft.of(this, Severity.ERROR, Location.of(operation.block()), message).from("plane", code(plane), "in force").related(hole.block(), "a block that makes a hole")
-				.fix(planeWord(hole.block(), plane).map(at -> new Fix("Change " + code(plane) + " in line " + (at.line() + 1) + " to G17", false,
-						"see that nothing behind it needs " + code(plane), List.of(new Edit(at, "G17"))))
-						.orElseGet(() -> new Fix("Put G17 before the holes are made", false, "see that nothing behind it needs " + code(plane), List.of(BlockText.before(hole.block(), "G17")))))
-				.on(operation).finding();
+		String message =
+				code(plane) + " is in force, the cycle is written for X, Y and a depth along Z: the control takes Y or X for the depth; "
+				+ "G17 before the holes are made";
+		return Draft.of(this, Severity.ERROR, Location.of(operation.block()), message).from("plane", code(plane), "in force")
+				.related(hole.block(), "a block that makes a hole")
+				.fix(planeWord(hole.block(), plane).map(at -> new Fix("Change " + code(plane) + " in line " + (at.line() + 1) + " to G17",
+						false, "see that nothing behind it needs " + code(plane), List.of(new Edit(at, "G17"))))
+						.orElseGet(() -> new Fix("Put G17 before the holes are made", false, "see that nothing behind it needs "
+								+ code(plane), List.of(BlockText.before(hole.block(), "G17"))))).on(operation).finding();
 	}
 
 	/** The word above a block that sets the plane: what is in force since, a length offset among it, is wrong along with the thread. */
@@ -196,7 +209,8 @@ public final class PlaneWrong implements Rule {
 		double number = Double.parseDouble(code(plane).substring(1));
 		for (int line = block.line(); line >= Math.max(0, block.line() - ABOVE); line--) {
 			for (Element element : block.file().text().block(line).elements()) {
-				if (element instanceof Element.Word word && word.address() == 'G' && word.value() instanceof Expression.Number set && set.value() == number) {
+				if (element instanceof Element.Word word && word.address() == 'G' && word.value() instanceof Expression.Number set
+						&& set.value() == number) {
 					return Optional.of(new Location(block.file(), line, word.span()));
 				}
 			}

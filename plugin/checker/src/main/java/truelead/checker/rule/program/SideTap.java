@@ -41,9 +41,12 @@ final class SideTap {
 		return profile.tap(side).map(right -> {
 			String written = Figures.written(taps.get());
 			Location at = Location.of(taps.get());
-			String message = written + " taps along " + axis(!side) + ", the holes are made along " + axis(side) + " by " + Figures.written(drills.get()) + ": the tap goes in beside them; " + right;
-			return Draft.of(rule, Severity.ERROR, at, message).from("cycle that taps along " + axis(side), right, "machine profile " + profile.name()).related(hole.block(), "a block that makes a hole")
-					.fix(new Fix("Change " + written + " to " + right, false, "see that the words of the cycle are those of " + right, List.of(new Edit(at, right)))).on(operation).finding();
+			String message = written + " taps along " + axis(!side) + ", the holes are made along " + axis(side) + " by "
+					+ Figures.written(drills.get()) + ": the tap goes in beside them; " + right;
+			return Draft.of(rule, Severity.ERROR, at, message).from("cycle that taps along " + axis(side), right, "machine profile "
+					+ profile.name()).related(hole.block(), "a block that makes a hole")
+					.fix(new Fix("Change " + written + " to " + right, false, "see that the words of the cycle are those of " + right,
+							List.of(new Edit(at, right)))).on(operation).finding();
 		});
 	}
 

@@ -18,7 +18,8 @@ final class SidewaysArc {
 	 */
 	static boolean is(Step.Arc arc, Work work) {
 		Plane plane = arc.modal().plane();
-		return !arc.byRadius() && (centre(arc, "IJK".charAt(plane.axis())) || plane != Plane.XY && written(arc) != plane && threadMill(arc, work));
+		return !arc.byRadius() && (centre(arc, "IJK".charAt(plane.axis())) || plane != Plane.XY && written(arc) != plane
+				&& threadMill(arc, work));
 	}
 
 	/** The plane that the arc was written for: that of its centre words. */

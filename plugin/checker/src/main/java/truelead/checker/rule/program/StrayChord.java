@@ -11,7 +11,8 @@ import truelead.checker.rule.Written;
 import truelead.checker.work.ThreadMilling;
 
 /**
- * A chord of a helix whose end lies beside the circle of all others: a straight move goes anywhere, and only the other chords tell that a number is wrong.
+ * A chord of a helix whose end lies beside the circle of all others: a straight move goes anywhere, and only the other chords tell that a
+ * number is wrong.
  *
  * @param chord  the chord
  * @param off    how far its end is from the circle, mm
@@ -38,8 +39,9 @@ record StrayChord(Step.Arc chord, double off, double radius) {
 	/** The finding. */
 	Draft draft(ArcNotClosed rule, ThreadMilling milling) {
 		Figures figures = new Figures(chord.modal().unit());
-		return Draft.of(rule, Severity.ERROR, Location.of(chord.block()), "this chord ends " + figures.fine(off) + " beside the circle of the others, whose radius is "
-				+ figures.fine(radius) + ": the cutter leaves the thread there; see its end point").on(milling)
+		return Draft.of(rule, Severity.ERROR, Location.of(chord.block()), "this chord ends " + figures.fine(off)
+				+ " beside the circle of the others, whose radius is " + figures.fine(radius)
+				+ ": the cutter leaves the thread there; see its end point").on(milling)
 				.programmed("end beside the circle", figures.fine(off), chord.block());
 	}
 }

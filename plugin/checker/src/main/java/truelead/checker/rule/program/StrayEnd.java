@@ -13,8 +13,8 @@ import truelead.checker.rule.Written;
 import truelead.checker.work.ThreadMilling;
 
 /**
- * An arc written with R whose end lies beside the circle of all others of its helix. The control finds a centre for every R and goes on; only the
- * other arcs tell that a number is wrong.
+ * An arc written with R whose end lies beside the circle of all others of its helix. The control finds a centre for every R and goes on;
+ * only the other arcs tell that a number is wrong.
  *
  * @param arc    the arc
  * @param off    how far its end is from the circle, mm
@@ -40,7 +40,8 @@ record StrayEnd(Step.Arc arc, double off, double radius) {
 		Point middle = middle(pass);
 		double grows = pass.widens() * taper;
 		double level = pass.startLevel();
-		double radius = pass.helix().stream().mapToDouble(arc -> atStart(arc, middle, plane, grows, level)).sorted().skip(pass.helix().size() / 2).findFirst().orElse(0);
+		double radius = pass.helix().stream().mapToDouble(arc -> atStart(arc, middle, plane, grows, level)).sorted()
+				.skip(pass.helix().size() / 2).findFirst().orElse(0);
 		double allowed = Math.max(PART * radius, 0.01 + 3 * Written.open(pass.resolution()));
 		StrayEnd stray = null;
 		for (Step.Arc arc : pass.helix()) {
@@ -66,7 +67,8 @@ record StrayEnd(Step.Arc arc, double off, double radius) {
 	}
 
 	private static double median(MillPass pass, int axis) {
-		double[] centres = pass.helix().stream().mapToDouble(arc -> half(arc) ? (arc.from().along(axis) + arc.to().along(axis)) / 2 : arc.centre().along(axis)).sorted().toArray();
+		double[] centres = pass.helix().stream().mapToDouble(arc -> half(arc) ? (arc.from().along(axis) + arc.to().along(axis)) / 2
+				: arc.centre().along(axis)).sorted().toArray();
 		return centres[centres.length / 2];
 	}
 
@@ -78,8 +80,9 @@ record StrayEnd(Step.Arc arc, double off, double radius) {
 	/** The finding. */
 	Draft draft(ArcNotClosed rule, ThreadMilling milling) {
 		Figures figures = new Figures(arc.modal().unit());
-		return Draft.of(rule, Severity.ERROR, Location.of(arc.block()), "this arc ends " + figures.fine(off) + " beside the circle of the others, whose radius is "
-				+ figures.fine(radius) + ": with R the control takes another centre and goes on; see its end point").on(milling)
+		return Draft.of(rule, Severity.ERROR, Location.of(arc.block()), "this arc ends " + figures.fine(off)
+				+ " beside the circle of the others, whose radius is " + figures.fine(radius)
+				+ ": with R the control takes another centre and goes on; see its end point").on(milling)
 				.programmed("end beside the circle", figures.fine(off), arc.block());
 	}
 }

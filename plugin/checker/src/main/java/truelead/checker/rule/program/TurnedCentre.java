@@ -21,15 +21,18 @@ import truelead.grammar.Element;
 import truelead.grammar.Expression;
 
 /**
- * A turn of a helix whose centre lies on the other side of its start, as with the sign of I or J lost: it closes, but the path turns back on itself where
- * it joins the arc before it. About the centre on the right side the path goes on smoothly (geometry).
+ * A turn of a helix whose centre lies on the other side of its start, as with the sign of I or J lost: it closes, but the path turns back
+ * on itself where it joins the arc before it. About the centre on the right side the path goes on smoothly (geometry).
  *
  * @param pass   the turn
  * @param before the arc before it
  */
 record TurnedCentre(MillPass pass, Step.Arc before) {
 
-	/** Arcs that go on in one direction to this are smooth, those that are as near to the opposite one turn back; the rest is rounding of the coordinates. */
+	/**
+	 * Arcs that go on in one direction to this are smooth, those that are as near to the opposite one turn back; the rest is rounding of
+	 * the coordinates.
+	 */
 	private static final double SMOOTH = Math.toRadians(10);
 	private static final double JOINED = 1e-3;
 	/** How near the middle the cutter comes down, a part of the radius (common practice, no source). */
@@ -49,16 +52,19 @@ record TurnedCentre(MillPass pass, Step.Arc before) {
 
 	private static Optional<TurnedCentre> of(MillPass pass) {
 		List<Step> entry = pass.entry();
-		if (entry.isEmpty() || !(entry.get(entry.size() - 1) instanceof Step.Arc before) || pass.first().byRadius() || before.modal().plane() != pass.place().plane()) {
+		if (entry.isEmpty() || !(entry.get(entry.size() - 1) instanceof Step.Arc before) || pass.first().byRadius()
+				|| before.modal().plane() != pass.place().plane()) {
 			return Optional.empty();
 		}
 		Plane plane = pass.place().plane();
 		double kink = Math.abs(Math.IEEEremainder(before.heading(before.to()) - pass.first().heading(pass.first().from()), 2 * Math.PI));
 		Point turned = mirrored(pass.first(), plane);
 		// the arc before goes round that centre, or the cutter came down there
-		boolean meant = Stream.concat(Stream.of(before.centre()), cameDown(pass).stream()).anyMatch(point -> point.distanceInPlane(turned, plane) < NEAR * pass.radius());
+		boolean meant = Stream.concat(Stream.of(before.centre()), cameDown(pass).stream())
+				.anyMatch(point -> point.distanceInPlane(turned, plane) < NEAR * pass.radius());
 		boolean joined = meant && before.to().distanceInPlane(pass.first().from(), plane) < JOINED;
-		return joined && kink > Math.PI - SMOOTH && before.sweep() > 0 == pass.first().sweep() > 0 ? Optional.of(new TurnedCentre(pass, before)) : Optional.empty();
+		return joined && kink > Math.PI - SMOOTH && before.sweep() > 0 == pass.first().sweep() > 0
+				? Optional.of(new TurnedCentre(pass, before)) : Optional.empty();
 	}
 
 	/** The centre with the other sign, on the other side of the start. */
@@ -71,7 +77,8 @@ record TurnedCentre(MillPass pass, Step.Arc before) {
 	/** Where the cutter was before it led in. */
 	private static Optional<Point> cameDown(MillPass pass) {
 		Step first = pass.entry().get(0);
-		return first instanceof Step.Move move ? Optional.of(move.from()) : first instanceof Step.Arc arc ? Optional.of(arc.from()) : Optional.empty();
+		return first instanceof Step.Move move ? Optional.of(move.from()) : first instanceof Step.Arc arc ? Optional.of(arc.from())
+				: Optional.empty();
 	}
 
 	/** The finding; where one number says the centre, its sign is turned. */
@@ -81,22 +88,27 @@ record TurnedCentre(MillPass pass, Step.Arc before) {
 		Plane plane = pass.place().plane();
 		BlockRef block = arc.block();
 		List<Element.Word> words = block.file().text().block(block.line()).words().stream()
-				.filter(word -> "IJK".indexOf(word.address()) >= 0 && !(word.value() instanceof Expression.Number number && number.value() == 0)).toList();
+				.filter(word -> "IJK".indexOf(word.address()) >= 0 && !(word.value() instanceof Expression.Number number
+						&& number.value() == 0)).toList();
 		Location at = words.isEmpty() ? Location.of(block) : new Location(block.file(), block.line(), words.get(0).span());
 		String written = words.size() == 1 && words.get(0).value() instanceof Expression.Number
 				? block.file().text().line(block.line()).substring(at.span().start(), at.span().end()) : "";
-		String right = written.contains("-") ? written.replace("-", "") : written.isEmpty() ? "" : written.charAt(0) + "-" + written.substring(1).replace("+", "").strip();
-		Draft draft = Draft.of(rule, Severity.ERROR, at, "the centre of this arc, " + at(arc.centre(), plane, figures) + ", lies on the other side of its start than that of the arc before it: the path turns back on itself there; "
+		String right = written.contains("-") ? written.replace("-", "") : written.isEmpty() ? ""
+				: written.charAt(0) + "-" + written.substring(1).replace("+", "").strip();
+		Draft draft = Draft.of(rule, Severity.ERROR, at, "the centre of this arc, " + at(arc.centre(), plane, figures)
+				+ ", lies on the other side of its start than that of the arc before it: the path turns back on itself there; "
 				+ (right.isEmpty() ? "the centre's words with the other sign" : right)).on(milling)
 				.programmed("centre", at(arc.centre(), plane, figures), block).related(before.block(), "the arc before it");
 		if (!right.isEmpty()) {
-			draft.fix(new Fix("Change " + Figures.tight(written) + " to " + Figures.tight(right), false, "see that the arc is meant to go on round the helix", List.of(new Edit(at, right))));
+			draft.fix(new Fix("Change " + Figures.tight(written) + " to " + Figures.tight(right), false,
+					"see that the arc is meant to go on round the helix", List.of(new Edit(at, right))));
 		}
 		return draft;
 	}
 
 	private static String at(Point centre, Plane plane, Figures figures) {
 		double mm = figures.unit().mm();
-		return "XYZ".charAt(plane.first()) + Figures.number(centre.along(plane.first()) / mm, 4) + " " + "XYZ".charAt(plane.second()) + Figures.number(centre.along(plane.second()) / mm, 4);
+		return "XYZ".charAt(plane.first()) + Figures.number(centre.along(plane.first()) / mm, 4) + " " + "XYZ".charAt(plane.second())
+				+ Figures.number(centre.along(plane.second()) / mm, 4);
 	}
 }

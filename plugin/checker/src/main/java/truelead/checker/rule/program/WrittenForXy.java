@@ -12,8 +12,8 @@ import truelead.grammar.Element;
 import truelead.grammar.Expression;
 
 /**
- * Tells a tapping cycle under another plane whose words make a stroke in XY alone: Z below R, and along the plane's own axis no depth, one that is not
- * below R, or another at each place.
+ * Tells a tapping cycle under another plane whose words make a stroke in XY alone: Z below R, and along the plane's own axis no depth, one
+ * that is not below R, or another at each place.
  */
 final class WrittenForXy {
 
@@ -23,15 +23,20 @@ final class WrittenForXy {
 	private WrittenForXy() {
 	}
 
-	/** @param holes those of the program: written for XY, drill and tap go to the same number along the plane's own axis, which is a place and no depth */
+	/**
+	 * @param holes those of the program: written for XY, drill and tap go to the same number along the plane's own axis, which is a place
+	 *              and no depth
+	 */
 	static boolean is(ThreadingOperation operation, Collection<Hole> holes) {
-		return operation instanceof Tapping tapping && !tapping.strokes().isEmpty() && (tapping.strokes().typical().stream().anyMatch(WrittenForXy::upwards) || uneven(tapping))
+		return operation instanceof Tapping tapping && !tapping.strokes().isEmpty()
+				&& (tapping.strokes().typical().stream().anyMatch(WrittenForXy::upwards) || uneven(tapping))
 				&& tapping.cycle().filter(cycle -> belowR(cycle.start())).isPresent()
 				&& tapping.strokes().typical().stream().anyMatch(stroke -> holes.stream().anyMatch(hole -> endsAt(hole, stroke)));
 	}
 
 	private static boolean endsAt(Hole hole, TapStroke stroke) {
-		return hole.place().plane() == stroke.place().plane() && hole.making().stream().anyMatch(cut -> Math.abs(cut.tip() - stroke.bottom()) < SAME);
+		return hole.place().plane() == stroke.place().plane()
+				&& hole.making().stream().anyMatch(cut -> Math.abs(cut.tip() - stroke.bottom()) < SAME);
 	}
 
 	private static boolean uneven(Tapping tapping) {

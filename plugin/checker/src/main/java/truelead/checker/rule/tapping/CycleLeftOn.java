@@ -17,7 +17,10 @@ import truelead.checker.stroke.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
-/** The tapping cycle is still modal at a tool change, a spindle stop or the program's end, or an axis block has run it again where nothing was drilled. */
+/**
+ * The tapping cycle is still modal at a tool change, a spindle stop or the program's end, or an axis block has run it again where nothing
+ * was drilled.
+ */
 public final class CycleLeftOn extends TappingRule {
 
 	public CycleLeftOn() {
@@ -42,7 +45,9 @@ public final class CycleLeftOn extends TappingRule {
 		if (retract != null) {
 			Figures figures = new Figures(retract.modal().unit());
 			String level = "XYZ".charAt(retract.place().plane().axis()) + Figures.number(retract.bottom() / figures.unit().mm(), 4);
-			String message = code + " is still on and takes " + level + ", a way out, for a depth above R: the tap goes in again at the last hole or the control stops; " + end + " before it";
+			String message = code + " is still on and takes " + level
+					+ ", a way out, for a depth above R: the tap goes in again at the last hole or the control stops; " + end
+					+ " before it";
 			Draft draft = Draft.of(this, Severity.ERROR, Location.of(retract.block()), message).programmed("depth", level, retract.block());
 			found.accept(draft.fix(cancel(retract.block(), end)));
 			return;
@@ -51,7 +56,8 @@ public final class CycleLeftOn extends TappingRule {
 			TapStroke stray = tapping.strays().get(0);
 			String message = code + " is still on and this block runs it again with " + stray.tool().name() + ", "
 					+ new Figures(stray.modal().unit()).length(stray.travel()) + " deep"
-					+ (tapping.strays().size() > 1 ? ", " + (tapping.strays().size() - 1) + " more behind it" : "") + "; " + end + " behind the last hole";
+					+ (tapping.strays().size() > 1 ? ", " + (tapping.strays().size() - 1) + " more behind it" : "") + "; " + end
+					+ " behind the last hole";
 			found.accept(with(tapping, stray.block(), first(tapping, stray.block()), message, Severity.ERROR));
 			return;
 		}
@@ -67,7 +73,9 @@ public final class CycleLeftOn extends TappingRule {
 		}
 		TapStroke again = retractsByName(tapping);
 		if (again != null) {
-			found.accept(with(tapping, again.block(), again.block(), code + " is still on and runs again behind this motion, which stays at the last hole; " + end + " before it", Severity.ERROR));
+			found.accept(with(tapping, again.block(), again.block(),
+					code + " is still on and runs again behind this motion, which stays at the last hole; " + end + " before it",
+					Severity.ERROR));
 			return;
 		}
 		if (!tapping.leftOn().isEmpty() && tapping.method().taps()) {
@@ -77,13 +85,15 @@ public final class CycleLeftOn extends TappingRule {
 				case SPINDLE_STOP -> "the spindle stop";
 				case PROGRAM_END -> "the end of the program";
 			};
-			found.accept(with(tapping, met.block(), met.block(), code + " is still on at " + what + ": the next axis word would tap again; " + end + " before it", Severity.WARNING));
+			found.accept(with(tapping, met.block(), met.block(), code + " is still on at " + what + ": the next axis word would tap again; "
+					+ end + " before it", Severity.WARNING));
 		}
 	}
 
 	/** A block behind a hole that only draws back along the axis, and to above R; null where there is none. */
 	private static TapStroke retract(Tapping tapping) {
-		TapStroke back = tapping.strokes().typical().stream().filter(s -> !s.positioned() && s.bottom() > s.start()).findFirst().orElse(null);
+		TapStroke back = tapping.strokes().typical().stream().filter(s -> !s.positioned() && s.bottom() > s.start()).findFirst()
+				.orElse(null);
 		if (back == null || !(back.step() instanceof Step.Stroke)) {
 			return null;
 		}
@@ -92,7 +102,10 @@ public final class CycleLeftOn extends TappingRule {
 		return down && again ? back : null;
 	}
 
-	/** The stroke behind a motion that leaves the last hole along its axis, under a cycle that is called by name behind each motion; null where there is none. */
+	/**
+	 * The stroke behind a motion that leaves the last hole along its axis, under a cycle that is called by name behind each motion; null
+	 * where there is none.
+	 */
 	private static TapStroke retractsByName(Tapping tapping) {
 		Strokes strokes = tapping.strokes();
 		if (!named(tapping) || strokes.size() < 2 || tapping.leftOn().isEmpty() || !tapping.method().taps()) {
@@ -100,10 +113,14 @@ public final class CycleLeftOn extends TappingRule {
 		}
 		TapStroke last = strokes.get(strokes.size() - 1);
 		boolean stays = last.place().known() && last.place().equals(strokes.get(strokes.size() - 2).place());
-		return stays && last.block().file().text().block(last.block().line()).words().stream().noneMatch(word -> word.address() == 'X' || word.address() == 'Y') ? last : null;
+		return stays && last.block().file().text().block(last.block().line()).words().stream().noneMatch(word -> word.address() == 'X'
+				|| word.address() == 'Y') ? last : null;
 	}
 
-	/** The last stroke, where an axis block alone made it, nothing was drilled there and the others were drilled, and nothing ended the cycle behind it. */
+	/**
+	 * The last stroke, where an axis block alone made it, nothing was drilled there and the others were drilled, and nothing ended the
+	 * cycle behind it.
+	 */
 	private static TapStroke lastUndrilled(Tapping tapping, Work work) {
 		Strokes strokes = tapping.strokes();
 		if (strokes.size() < 2 || tapping.leftOn().isEmpty() || work.cutsAtUnknownPlaces()) {
@@ -134,6 +151,7 @@ public final class CycleLeftOn extends TappingRule {
 	}
 
 	private static Fix cancel(BlockRef block, String end) {
-		return new Fix("Put " + end + " before line " + (block.line() + 1), true, end + " ends the cycle and moves nothing", List.of(BlockText.before(block, end)));
+		return new Fix("Put " + end + " before line " + (block.line() + 1), true, end + " ends the cycle and moves nothing",
+				List.of(BlockText.before(block, end)));
 	}
 }

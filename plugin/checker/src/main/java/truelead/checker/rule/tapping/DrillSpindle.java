@@ -31,8 +31,9 @@ import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.Work;
 
 /**
- * How the drills of threaded holes turn: one that stands still or turns backwards breaks, and no hole is there for the tap. On a lathe, where the work or a driven
- * tool turns, by codes that may not be known, the tap of the hole must say by its own how it turns, and tells how the drill has to: in the middle of the work, and the same way.
+ * How the drills of threaded holes turn: one that stands still or turns backwards breaks, and no hole is there for the tap. On a lathe,
+ * where the work or a driven tool turns, by codes that may not be known, the tap of the hole must say by its own how it turns, and tells
+ * how the drill has to: in the middle of the work, and the same way.
  */
 final class DrillSpindle {
 
@@ -49,14 +50,18 @@ final class DrillSpindle {
 		}
 		boolean lathe = work.shop().profile().isLathe();
 		Set<Integer> told = new HashSet<>();
-		return HoleMakers.of(work).stream().filter(maker -> lathe ? isStopped(maker) : stands(maker.cut().step().modal()) || lacksSpeed(maker)).filter(maker -> told.add(maker.cut().tool().index()))
-				.flatMap(maker -> still(rule, maker.cut(), work).stream().map(draft -> draft.on(maker.operation()))).toList();
+		return HoleMakers.of(work).stream().filter(maker -> lathe ? isStopped(maker) : stands(maker.cut().step().modal())
+				|| lacksSpeed(maker)).filter(maker -> told.add(maker.cut().tool().index())).flatMap(maker -> still(rule, maker.cut(), work)
+						.stream().map(draft -> draft.on(maker.operation()))).toList();
 	}
 
 	/** Whether no S is in force, or S0, behind a tool change, and the thread of the hole is cut under one. */
 	private static boolean lacksSpeed(HoleMakers.Maker maker) {
-		return maker.cut().tool().change().isPresent() && lacksSpeed(maker.cut().step().modal()) && (maker.operation() instanceof Tapping tapping ? tapping.strokes().typical().stream().anyMatch(stroke -> stroke.speed().value() > 0)
-				: maker.operation() instanceof ThreadMilling milling && milling.passes().typical().stream().anyMatch(pass -> pass.modal().speed().value() > 0));
+		return maker.cut().tool().change().isPresent() && lacksSpeed(maker.cut().step().modal())
+				&& (maker.operation() instanceof Tapping tapping
+						? tapping.strokes().typical().stream().anyMatch(stroke -> stroke.speed().value() > 0)
+						: maker.operation() instanceof ThreadMilling milling && milling.passes().typical().stream().anyMatch(pass ->
+								pass.modal().speed().value() > 0));
 	}
 
 	private static boolean lacksSpeed(Modal modal) {
@@ -67,7 +72,10 @@ final class DrillSpindle {
 		return modal.spindle() == SpindleTurn.STOPPED;
 	}
 
-	/** Whether a code has stopped the spindle before a hole in the middle of a lathe's work, whose tap turns: before the first start another turret's program may have started it. */
+	/**
+	 * Whether a code has stopped the spindle before a hole in the middle of a lathe's work, whose tap turns: before the first start another
+	 * turret's program may have started it.
+	 */
 	private static boolean isStopped(HoleMakers.Maker maker) {
 		Cut cut = maker.cut();
 		return stands(cut.step().modal()) && inMiddle(cut.place()) && cut.step().modal().spindleWord().isPresent() && tapTurns(maker);
@@ -75,7 +83,9 @@ final class DrillSpindle {
 
 	/** Whether a code in the stay of the tap starts the spindle, as it is known here. */
 	private static boolean tapTurns(HoleMakers.Maker maker) {
-		return maker.operation() instanceof Tapping tapping && tapping.strokes().typical().stream().anyMatch(stroke -> !stands(stroke.modal()) && saidFor(tapping.tool(), stroke.modal()));
+		return maker.operation() instanceof Tapping tapping
+				&& tapping.strokes().typical().stream().anyMatch(stroke -> !stands(stroke.modal())
+						&& saidFor(tapping.tool(), stroke.modal()));
 	}
 
 	private static boolean saidFor(ToolUse tool, Modal modal) {
@@ -83,7 +93,8 @@ final class DrillSpindle {
 	}
 
 	private static boolean everStarted(Work work) {
-		return work.course().events().stream().anyMatch(event -> event.event().kind() == Step.EventKind.SPINDLE && !stands(event.event().modal()));
+		return work.course().events().stream().anyMatch(event -> event.event().kind() == Step.EventKind.SPINDLE
+				&& !stands(event.event().modal()));
 	}
 
 	private static Optional<Draft> still(Rule rule, Cut cut, Work work) {
@@ -93,10 +104,11 @@ final class DrillSpindle {
 			return Optional.empty();
 		}
 		Optional<WordRef> stop = stands(modal) ? modal.spindleWord() : Optional.empty();
-		String why = !stands(modal) ? modal.speed().word().map(word -> Figures.written(word) + " does not turn the spindle").orElse("no S is in force")
+		String why = !stands(modal) ? modal.speed().word().map(word -> Figures.written(word)
+				+ " does not turn the spindle").orElse("no S is in force")
 				: stop.map(word -> Figures.written(word) + " stopped the spindle").orElse("nothing starts the spindle");
-		Draft draft = Draft.of(rule, others ? Severity.ERROR : Severity.WARNING, Location.of(cut.block()), why
-				+ " before " + cut.tool().name() + " drills: it breaks, and the holes are not there for the thread; S and M3 before it goes in");
+		Draft draft = Draft.of(rule, others ? Severity.ERROR : Severity.WARNING, Location.of(cut.block()), why + " before "
+				+ cut.tool().name() + " drills: it breaks, and the holes are not there for the thread; S and M3 before it goes in");
 		stop.ifPresent(word -> draft.related(Location.of(word), "the spindle stop"));
 		return Optional.of(draft);
 	}
@@ -105,13 +117,15 @@ final class DrillSpindle {
 	static List<Draft> backwards(Rule rule, Work work) {
 		boolean lathe = work.shop().profile().isLathe();
 		Set<Integer> told = new HashSet<>();
-		return HoleMakers.of(work).stream().filter(maker -> isBackwards(maker.cut()) && (!lathe || isAgainstTap(maker)) && told.add(maker.cut().tool().index()))
-				.map(maker -> backwards(rule, maker.cut(), otherWay(maker) ? Severity.ERROR : Severity.WARNING).on(maker.operation())).toList();
+		return HoleMakers.of(work).stream().filter(maker -> isBackwards(maker.cut()) && (!lathe || isAgainstTap(maker))
+				&& told.add(maker.cut().tool().index()))
+				.map(maker -> backwards(rule, maker.cut(), otherWay(maker) ? Severity.ERROR : Severity.WARNING).on(maker.operation()))
+				.toList();
 	}
 
 	/**
-	 * Those of bores that a point threads, on a lathe: where its passes under M3 or M4 cut the hand that is called out, the codes turn the work as they are taken here, and a drill has to turn as a tap goes in
-	 * (geometry).
+	 * Those of bores that a point threads, on a lathe: where its passes under M3 or M4 cut the hand that is called out, the codes turn the
+	 * work as they are taken here, and a drill has to turn as a tap goes in (geometry).
 	 */
 	static List<Draft> againstPoint(Rule rule, Work work) {
 		Map<Place, Integer> bores = new HashMap<>();
@@ -125,7 +139,8 @@ final class DrillSpindle {
 		List<Draft> drafts = new ArrayList<>();
 		for (Hole hole : bores.isEmpty() ? List.<Hole>of() : work.holes()) {
 			int bored = inMiddle(hole.place()) ? bores.getOrDefault(hole.place().at(0, 0), -1) : -1;
-			hole.cuts().stream().filter(cut -> cut.order() <= bored && cut.kind().drills() && isBackwards(cut) && saidFor(cut.tool(), cut.step().modal()) && told.add(cut.tool().index()))
+			hole.cuts().stream().filter(cut -> cut.order() <= bored && cut.kind().drills() && isBackwards(cut)
+					&& saidFor(cut.tool(), cut.step().modal()) && told.add(cut.tool().index()))
 					.forEach(cut -> drafts.add(backwards(rule, cut, Severity.ERROR)));
 		}
 		return drafts;
@@ -141,7 +156,8 @@ final class DrillSpindle {
 	}
 
 	private static boolean isBackwards(Cut cut) {
-		boolean drill = cut.tool().facts().kind().map(Fact::value).filter(kind -> kind == ToolKind.DRILL || kind == ToolKind.REAMER).isPresent();
+		boolean drill = cut.tool().facts().kind().map(Fact::value).filter(kind -> kind == ToolKind.DRILL || kind == ToolKind.REAMER)
+				.isPresent();
 		return drill && cut.place().plane().axis() == 2 && cut.step().modal().spindle() == SpindleTurn.COUNTERCLOCKWISE
 				&& cut.tool().comments().stream().noneMatch(comment -> CutterHand.left(comment.text()));
 	}
@@ -149,15 +165,18 @@ final class DrillSpindle {
 	private static Draft backwards(Rule rule, Cut cut, Severity severity) {
 		Optional<WordRef> word = cut.step().modal().spindleWord();
 		Draft draft = Draft.of(rule, severity, word.map(Location::of).orElseGet(() -> Location.of(cut.block())),
-				word.map(Figures::written).orElse("the spindle") + " turns " + cut.tool().name() + " counter-clockwise, a drill cuts turning clockwise: it rubs, burns and breaks; M3, or say that it is ground LEFT HAND CUTTING")
-				.from("direction", "counter-clockwise", "programmed");
+				word.map(Figures::written).orElse("the spindle") + " turns " + cut.tool().name()
+				+ " counter-clockwise, a drill cuts turning clockwise: it rubs, burns and breaks; M3, or say that it is ground LEFT "
+				+ "HAND CUTTING").from("direction", "counter-clockwise", "programmed");
 		word.flatMap(at -> SpindleWrongWay.turned(at, Hand.RIGHT)).ifPresent(draft::fix);
 		return draft;
 	}
 
 	/** Whether the tool that threads the hole turns clockwise. */
 	private static boolean otherWay(HoleMakers.Maker maker) {
-		return maker.operation() instanceof Tapping tapping ? tapping.strokes().typical().stream().anyMatch(stroke -> stroke.turning() == SpindleTurn.CLOCKWISE)
-				: maker.operation() instanceof ThreadMilling milling && milling.passes().typical().stream().anyMatch(pass -> pass.modal().spindle() == SpindleTurn.CLOCKWISE);
+		return maker.operation() instanceof Tapping tapping
+				? tapping.strokes().typical().stream().anyMatch(stroke -> stroke.turning() == SpindleTurn.CLOCKWISE)
+				: maker.operation() instanceof ThreadMilling milling && milling.passes().typical().stream().anyMatch(pass ->
+						pass.modal().spindle() == SpindleTurn.CLOCKWISE);
 	}
 }

@@ -28,7 +28,8 @@ final class DrillsByNumber {
 			programs.add(program);
 			if (tool.number() >= 0) {
 				numbers.computeIfAbsent(program, p -> new HashSet<>()).add(tool.number());
-				if (tool.facts().kind().filter(kind -> kind.value() == ToolKind.DRILL).isPresent() && (tool.summary().cutDry() || tool.summary().cutWithCoolant())) {
+				if (tool.facts().kind().filter(kind -> kind.value() == ToolKind.DRILL).isPresent()
+						&& (tool.summary().cutDry() || tool.summary().cutWithCoolant())) {
 					drills.putIfAbsent(new Pocket(program, tool.number()), tool);
 				}
 			}
@@ -40,9 +41,13 @@ final class DrillsByNumber {
 		return new DrillsByNumber(tools);
 	}
 
-	/** The drill that has the number of a tap and drilled before it in its program; none where the program has that number alone, and a person changes the tools. */
+	/**
+	 * The drill that has the number of a tap and drilled before it in its program; none where the program has that number alone, and a
+	 * person changes the tools.
+	 */
 	Optional<ToolUse> before(ToolUse tap) {
 		int program = programs.get(tap.index());
-		return Optional.ofNullable(drills.get(new Pocket(program, tap.number()))).filter(drill -> drill.index() < tap.index() && numbers.get(program).size() > 1);
+		return Optional.ofNullable(drills.get(new Pocket(program, tap.number()))).filter(drill -> drill.index() < tap.index()
+				&& numbers.get(program).size() > 1);
 	}
 }

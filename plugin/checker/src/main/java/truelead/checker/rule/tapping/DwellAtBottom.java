@@ -39,7 +39,8 @@ public final class DwellAtBottom extends TappingRule {
 
 	@Override
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
-		Optional<Setting> dwell = tapping.strokes().typical().stream().flatMap(DwellAtBottom::cycle).flatMap(cycle -> cycle.word('P').stream()).filter(p -> p.known() && p.value() > 0).findFirst();
+		Optional<Setting> dwell = tapping.strokes().typical().stream().flatMap(DwellAtBottom::cycle)
+				.flatMap(cycle -> cycle.word('P').stream()).filter(p -> p.known() && p.value() > 0).findFirst();
 		if (dwell.isEmpty() || !tapping.method().taps()) {
 			return;
 		}
@@ -51,12 +52,13 @@ public final class DwellAtBottom extends TappingRule {
 		Optional<Double> rev = Optional.of(tapping.strokes()).filter(s -> !s.isEmpty()).map(s -> s.get(0).speed()).filter(Setting::known)
 				.map(s -> s.value() / 60 * time);
 		String message = said + " dwells " + Figures.number(time, 3) + " s at the bottom"
-				+ (floats ? ": the spindle runs on" + rev.map(r -> " for up to " + Figures.turns(r) + " turns").orElse("") + " and the floating holder is pulled; leave it out"
-						: time > LONG ? ": more than 3 s in a cut thread, the unit may be wrong; leave it out or write it in the machine's unit"
-								: ": a synchronised cycle needs none");
+				+ (floats ? ": the spindle runs on" + rev.map(r -> " for up to " + Figures.turns(r) + " turns").orElse("")
+						+ " and the floating holder is pulled; leave it out" : time > LONG
+						? ": more than 3 s in a cut thread, the unit may be wrong; leave it out or write it in the machine's unit"
+						: ": a synchronised cycle needs none");
 		Draft draft = Draft.of(this, floats || time > LONG ? Severity.WARNING : Severity.INFORMATION, dwell.get(), tapping.block(), message)
-				.programmed("dwell", Figures.number(time, 3) + " s", dwell.get())
-				.from("unit of a dwell", seconds ? "s" : "ms", point ? "written with a decimal point" : "machine profile " + work.shop().profile().name());
+				.programmed("dwell", Figures.number(time, 3) + " s", dwell.get()).from("unit of a dwell", seconds ? "s" : "ms",
+						point ? "written with a decimal point" : "machine profile " + work.shop().profile().name());
 		if (tapping.wanted().holder().at().isPresent()) {
 			draft.known("holder", tapping.wanted().holder().said(), tapping.wanted().holder());
 		}

@@ -22,7 +22,8 @@ final class FeedFix {
 	static String text(TapFeed feed, double lead) {
 		int decimals = feed.decimals(lead);
 		Optional<WordRef> word = feed.feed().word();
-		String letter = word.filter(pitch -> pitch.written().startsWith("PIT ") || pitch.written().startsWith("MPIT ")).map(pitch -> "PIT ").orElseGet(() -> String.valueOf(feed.letter()));
+		String letter = word.filter(pitch -> pitch.written().startsWith("PIT ") || pitch.written().startsWith("MPIT ")).map(pitch -> "PIT ")
+				.orElseGet(() -> String.valueOf(feed.letter()));
 		return word.filter(WordRef::literal).map(plain -> WordText.shown(plain, feed.right(lead), decimals))
 				.orElseGet(() -> letter + WordText.fresh(feed.right(lead), decimals, false));
 	}
@@ -40,10 +41,13 @@ final class FeedFix {
 						: "the word stands in another block; see what else is fed by it");
 	}
 
-	/** Changes every word of the same wrong feed, as {@link #of(Work, TapFeed, double)} does one; empty where one of them cannot be changed. */
+	/**
+	 * Changes every word of the same wrong feed, as {@link #of(Work, TapFeed, double)} does one; empty where one of them cannot be changed.
+	 */
 	static Optional<Fix> of(Work work, List<TapFeed> feeds, double lead) {
 		List<Optional<Fix>> fixes = feeds.stream().map(feed -> of(work, feed, lead)).toList();
-		return fixes.stream().allMatch(Optional::isPresent) ? Fix.together(fixes.stream().flatMap(Optional::stream).toList()) : Optional.empty();
+		return fixes.stream().allMatch(Optional::isPresent) ? Fix.together(fixes.stream().flatMap(Optional::stream).toList())
+				: Optional.empty();
 	}
 
 	/** Adds the right feed to the tapping block. */

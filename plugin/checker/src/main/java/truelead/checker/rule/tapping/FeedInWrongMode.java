@@ -23,7 +23,10 @@ import truelead.checker.work.Work;
 /** F is the pitch while feed per minute is in force, or pitch times speed while feed per revolution is: the value fits the other mode. */
 public final class FeedInWrongMode extends TappingRule {
 
-	/** How far F is rounded at most, a part of it: in the other mode it is far from everything (real programs round by up to 0.64 %; common practice, no source). */
+	/**
+	 * How far F is rounded at most, a part of it: in the other mode it is far from everything (real programs round by up to 0.64 %; common
+	 * practice, no source).
+	 */
 	private static final double ROUNDED = 0.01;
 	/** More than a thread mill of many teeth is fed in a turn, mm (common practice, no source). */
 	private static final double MOST_MILLED = 5;
@@ -39,14 +42,16 @@ public final class FeedInWrongMode extends TappingRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.UNIT_WORD, Slip.OTHER_UNIT, Slip.OTHER_TOOLS_FEED, Slip.MODE_LEFT_ON, Slip.NO_SPEED);
+		return Set.of(Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.UNIT_WORD, Slip.OTHER_UNIT, Slip.OTHER_TOOLS_FEED, Slip.MODE_LEFT_ON,
+				Slip.NO_SPEED);
 	}
 
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
 		super.check(work, found);
 		work.threadMillings().forEach(milling -> rushes(milling).map(draft -> draft.on(milling).finding()).ifPresent(found));
-		work.course().singlePoints().forEach(turned -> SinglePointFeed.otherMode(this, turned).or(() -> SinglePointFeed.perMinute(this, turned)).map(Draft::finding).ifPresent(found));
+		work.course().singlePoints().forEach(turned -> SinglePointFeed.otherMode(this, turned)
+				.or(() -> SinglePointFeed.perMinute(this, turned)).map(Draft::finding).ifPresent(found));
 	}
 
 	/** A thread mill whose F, as of a feed per minute, is read per revolution. */
@@ -57,8 +62,10 @@ public final class FeedInWrongMode extends TappingRule {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(modal.unit());
-		return Optional.of(Draft.of(this, Severity.ERROR, modal.feed(), milling.block(), "F" + Figures.number(modal.feed().value(), 4) + " is read per revolution, " + Figures.written(modal.feedModeStated().get()) + ": "
-				+ figures.length(turn) + " a turn, the teeth take a few hundredths each; the word for feed per minute").related(Location.of(modal.feedModeStated().get()), "the feed mode"));
+		return Optional.of(Draft.of(this, Severity.ERROR, modal.feed(), milling.block(), "F" + Figures.number(modal.feed().value(), 4)
+				+ " is read per revolution, " + Figures.written(modal.feedModeStated().get()) + ": " + figures.length(turn)
+				+ " a turn, the teeth take a few hundredths each; the word for feed per minute")
+				.related(Location.of(modal.feedModeStated().get()), "the feed mode"));
 	}
 
 	@Override
@@ -68,12 +75,13 @@ public final class FeedInWrongMode extends TappingRule {
 			return;
 		}
 		if (thread.isEmpty()) {
-			TapFeed.alike(tapping, feed -> otherMode(feed).filter(other -> NoLead.unless(feed.advance(), other.advance())).isPresent()).stream().findFirst()
-					.ifPresent(feed -> found.accept(unnamed(work, feed)));
+			TapFeed.alike(tapping, feed -> otherMode(feed).filter(other -> NoLead.unless(feed.advance(), other.advance())).isPresent())
+					.stream().findFirst().ifPresent(feed -> found.accept(unnamed(work, feed)));
 			return;
 		}
 		double lead = thread.get().value().lead();
-		List<TapFeed> feeds = TapFeed.alike(tapping, feed -> !feed.fits(lead) && otherMode(feed).filter(other -> Math.abs(other.advance() - lead) <= ROUNDED * lead).isPresent());
+		List<TapFeed> feeds = TapFeed.alike(tapping, feed -> !feed.fits(lead) && otherMode(feed).filter(other ->
+				Math.abs(other.advance() - lead) <= ROUNDED * lead).isPresent());
 		if (!feeds.isEmpty()) {
 			found.accept(draft(work, feeds, thread.get()));
 		}
@@ -86,14 +94,16 @@ public final class FeedInWrongMode extends TappingRule {
 		if (!feed.perTurn()) {
 			return Optional.of(new TapFeed(stroke, feed.feed(), true, feed.speed(), length));
 		}
-		return feed.speed() > 0 ? Optional.of(new TapFeed(stroke, feed.feed(), false, feed.speed(), length / feed.speed())) : Optional.empty();
+		return feed.speed() > 0 ? Optional.of(new TapFeed(stroke, feed.feed(), false, feed.speed(), length / feed.speed()))
+				: Optional.empty();
 	}
 
 	private Draft unnamed(Work work, TapFeed feed) {
 		Figures figures = new Figures(feed.stroke().modal().unit());
 		String meant = feed.perTurn() ? "per minute" : "per revolution";
-		String message = feed.said() + " is read " + (feed.perTurn() ? "per revolution" : "per minute") + " and advances " + figures.advance(feed.advance()) + " "
-				+ figures.symbol() + " a turn, the lead of no thread; " + meant + " it is " + figures.advance(otherMode(feed).orElseThrow().advance()) + ": the word for feed " + meant;
+		String message = feed.said() + " is read " + (feed.perTurn() ? "per revolution" : "per minute") + " and advances "
+				+ figures.advance(feed.advance()) + " " + figures.symbol() + " a turn, the lead of no thread; " + meant + " it is "
+				+ figures.advance(otherMode(feed).orElseThrow().advance()) + ": the word for feed " + meant;
 		return modes(work, feed, Draft.of(this, Severity.ERROR, feed.feed(), feed.stroke().block(), message));
 	}
 
@@ -114,9 +124,9 @@ public final class FeedInWrongMode extends TappingRule {
 		Figures figures = new Figures(feed.stroke().modal().unit());
 		String mode = feed.perTurn() ? "per revolution" : "per minute";
 		String meant = feed.perTurn() ? "per minute" : "per revolution";
-		String message = feed.said() + " is read " + mode + " and advances " + figures.advance(feed.advance()) + " " + figures.symbol() + " a turn, "
-				+ thread.value().withoutClass().designation() + " needs " + figures.advance(lead) + ": the value is meant " + meant + "; "
-				+ FeedFix.text(feed, lead) + " or the word for feed " + meant;
+		String message = feed.said() + " is read " + mode + " and advances " + figures.advance(feed.advance()) + " " + figures.symbol()
+				+ " a turn, " + thread.value().withoutClass().designation() + " needs " + figures.advance(lead) + ": the value is meant "
+				+ meant + "; " + FeedFix.text(feed, lead) + " or the word for feed " + meant;
 		Draft draft = modes(work, feed, Draft.of(this, Severity.ERROR, feed.feed(), feed.stroke().block(), message));
 		draft.known("pitch", figures.advance(lead) + " " + figures.symbol(), thread);
 		FeedFix.of(work, feeds, lead).ifPresent(draft::fix);

@@ -31,7 +31,9 @@ import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
-/** No F is in force in the tapping block, F0 is, or the F of another tool is: written before this tool's change, for the drill or the mill. */
+/**
+ * No F is in force in the tapping block, F0 is, or the F of another tool is: written before this tool's change, for the drill or the mill.
+ */
 public final class FeedMissing extends TappingRule {
 
 	public FeedMissing() {
@@ -59,14 +61,16 @@ public final class FeedMissing extends TappingRule {
 	}
 
 	/**
-	 * The drills of threaded holes that no F has fed yet, while their threads are cut under one; a cycle that is called by its name may have a feed of its own, and who calls a tool in another
-	 * way than the program's others may say its feed with it.
+	 * The drills of threaded holes that no F has fed yet, while their threads are cut under one; a cycle that is called by its name may
+	 * have a feed of its own, and who calls a tool in another way than the program's others may say its feed with it.
 	 */
 	private Stream<Finding> drills(Work work) {
 		Set<Integer> told = new HashSet<>();
-		return HoleMakers.of(work).stream().filter(maker -> maker.cut().tool().change().isPresent() && !maker.cut().step().modal().feed().isSet() && !byName(maker.cut().step()) && isFed(maker.operation()) && told.add(maker.cut().tool().index()))
-				.map(maker -> Draft.of(this, Severity.ERROR, Location.of(maker.cut().block()), "no F is in force where " + maker.cut().tool().name()
-						+ " drills: the control stops there; F in this block").on(maker.operation()).finding());
+		return HoleMakers.of(work).stream().filter(maker -> maker.cut().tool().change().isPresent()
+				&& !maker.cut().step().modal().feed().isSet() && !byName(maker.cut().step()) && isFed(maker.operation())
+				&& told.add(maker.cut().tool().index()))
+				.map(maker -> Draft.of(this, Severity.ERROR, Location.of(maker.cut().block()), "no F is in force where "
+						+ maker.cut().tool().name() + " drills: the control stops there; F in this block").on(maker.operation()).finding());
 	}
 
 	private static boolean byName(Step step) {
@@ -75,7 +79,8 @@ public final class FeedMissing extends TappingRule {
 
 	private static boolean isFed(ThreadingOperation operation) {
 		return operation instanceof Tapping tapping ? tapping.strokes().typical().stream().anyMatch(stroke -> stroke.feed().isSet())
-				: operation instanceof ThreadMilling milling && milling.passes().typical().stream().anyMatch(pass -> pass.modal().feed().isSet());
+				: operation instanceof ThreadMilling milling && milling.passes().typical().stream().anyMatch(pass -> pass.modal()
+						.feed().isSet());
 	}
 
 	/** A thread mill that no F feeds, or one of the tool before: written above the block that changes to it, and none behind. */
@@ -83,13 +88,17 @@ public final class FeedMissing extends TappingRule {
 		BlockRef pass = milling.block();
 		Modal modal = milling.passes().get(0).modal();
 		if (!modal.feed().isSet() && modal.feedMode() == FeedMode.PER_MINUTE) {
-			return Optional.of(Draft.of(this, Severity.ERROR, Location.of(pass), "no F is in force where " + milling.tool().name() + " mills the thread: the control stops there; F in this block"));
+			return Optional.of(Draft.of(this, Severity.ERROR, Location.of(pass), "no F is in force where " + milling.tool().name()
+					+ " mills the thread: the control stops there; F in this block"));
 		}
 		Optional<WordRef> feed = milling.passes().get(0).modal().feed().word();
 		Optional<BlockRef> change = milling.passes().get(0).modal().toolChange();
 		boolean old = feed.isPresent() && change.isPresent() && feed.get().block().above(change.get()) && change.get().above(pass);
-		return !old ? Optional.empty() : Optional.of(Draft.of(this, Severity.ERROR, Location.of(pass), Figures.written(feed.get()) + " was last written before the change to " + milling.tool().name()
-				+ " and is left over from the tool before; F in this block").related(feed.get().block(), "the block that wrote the feed"));
+		return !old ? Optional.empty()
+				: Optional.of(Draft.of(this, Severity.ERROR, Location.of(pass), Figures.written(feed.get())
+						+ " was last written before the change to " + milling.tool().name()
+						+ " and is left over from the tool before; F in this block")
+						.related(feed.get().block(), "the block that wrote the feed"));
 	}
 
 	/** A cycle or pass of a lathe's thread under which no word says a lead. */
@@ -102,8 +111,10 @@ public final class FeedMissing extends TappingRule {
 			return Optional.empty();
 		}
 		LengthUnit unit = turned.pass().modal().unit();
-		Draft draft = Draft.of(this, Severity.ERROR, Location.of(turned.pass().block()), old.map(word -> Figures.written(word) + " was last written before the change to " + turned.tool().name()
-				+ " and is left over from the tool before: the thread gets a lead of " + Figures.number(lead.value(), 5)).orElse("no F is in force in the threading block: the thread has no lead")
+		Draft draft = Draft.of(this, Severity.ERROR, Location.of(turned.pass().block()),
+				old.map(word -> Figures.written(word) + " was last written before the change to " + turned.tool().name()
+						+ " and is left over from the tool before: the thread gets a lead of "
+						+ Figures.number(lead.value(), 5)).orElse("no F is in force in the threading block: the thread has no lead")
 				+ thread.map(t -> "; F" + Figures.number(t.value().lead() / unit.mm(), 5)).orElse(""));
 		old.ifPresent(word -> draft.related(word.block(), "the block that wrote the feed"));
 		return Optional.of(draft);
@@ -122,10 +133,12 @@ public final class FeedMissing extends TappingRule {
 		Optional<Double> lead = tapping.wanted().statedThread().map(Fact::value).map(ThreadSpec::lead);
 		if (!feed.isSet()) {
 			return work.course().subprogramAlone() ? Optional.empty()
-					: Optional.of(draft(tapping, stroke, feed, Severity.ERROR, "no " + (synchronised ? "lead" : "F") + " is in force in the tapping block"));
+					: Optional.of(draft(tapping, stroke, feed, Severity.ERROR, "no " + (synchronised ? "lead" : "F")
+							+ " is in force in the tapping block"));
 		}
 		if (feed.known() && feed.value() == 0) {
-			return Optional.of(draft(tapping, stroke, feed, Severity.ERROR, Figures.written(feed.word().orElseThrow()) + " does not move the tap"));
+			return Optional.of(draft(tapping, stroke, feed, Severity.ERROR, Figures.written(feed.word().orElseThrow())
+					+ " does not move the tap"));
 		}
 		if (synchronised || !stroke.staleFeed()) {
 			return Optional.empty();
@@ -142,8 +155,8 @@ public final class FeedMissing extends TappingRule {
 		Optional<String> right = thread.flatMap(t -> right(stroke, tapping, t.value().lead()));
 		Figures figures = new Figures(stroke.modal().unit());
 		boolean zero = feed.known() && feed.value() == 0;
-		String message = fact + thread.map(t -> ": " + t.value().withoutClass().designation() + " needs " + figures.advance(t.value().lead()) + " "
-				+ figures.symbol() + " a turn").orElse("") + right.map(r -> "; " + r).orElse("");
+		String message = fact + thread.map(t -> ": " + t.value().withoutClass().designation() + " needs "
+				+ figures.advance(t.value().lead()) + " " + figures.symbol() + " a turn").orElse("") + right.map(r -> "; " + r).orElse("");
 		Draft draft = zero ? Draft.of(this, severity, feed, stroke.block(), message)
 				: Draft.of(this, severity, Location.of(block(tapping, stroke)), message);
 		if (feed.isSet()) {

@@ -30,8 +30,8 @@ import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
 /**
- * The feed does not advance the tap one lead a turn. Error a turn e = F/S - P, F - P or K - P; over the depth it adds up to e times the turns,
- * which the holder takes, or the thread does. M6x1 at S520 F500: 0.9615 - 1 = -0.0385 mm a turn, 12 turns, 0.46 mm.
+ * The feed does not advance the tap one lead a turn. Error a turn e = F/S - P, F - P or K - P; over the depth it adds up to e times the
+ * turns, which the holder takes, or the thread does. M6x1 at S520 F500: 0.9615 - 1 = -0.0385 mm a turn, 12 turns, 0.46 mm.
  */
 public final class FeedOffPitch extends TappingRule {
 
@@ -41,10 +41,16 @@ public final class FeedOffPitch extends TappingRule {
 	/** How much less than its lead a tap in a floating holder is fed, as a part of it (common practice, no source: 95 to 99 % is usual). */
 	private static final double HELD_BACK = 0.05;
 
-	/** How much less, and how much more, than its lead a tap in a floating holder is fed at most on purpose, as parts of it (common practice, no source). */
+	/**
+	 * How much less, and how much more, than its lead a tap in a floating holder is fed at most on purpose, as parts of it (common
+	 * practice, no source).
+	 */
 	private static final double FLOATS_BEHIND = 0.1;
 	private static final double FLOATS_AHEAD = 0.03;
-	/** What a feed may be off as a part of the lead: that of S times a pitch written with three digits, .0313 for 1/32 in (common practice, no source). */
+	/**
+	 * What a feed may be off as a part of the lead: that of S times a pitch written with three digits, .0313 for 1/32 in (common practice,
+	 * no source).
+	 */
 	private static final double SLIGHT = 0.002;
 
 	public FeedOffPitch() {
@@ -63,7 +69,8 @@ public final class FeedOffPitch extends TappingRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.UNREAD_BLOCK, Slip.LEFT_ON, Slip.UNIT_WORD, Slip.OTHER_UNIT, Slip.OTHER_TOOLS_FEED, Slip.MODE_LEFT_ON, Slip.OTHER_FEED_MODE, Slip.NO_SPEED, Slip.RIGID_CODE_LEFT_OUT, Slip.TWO_SPEEDS);
+		return Set.of(Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.UNREAD_BLOCK, Slip.LEFT_ON, Slip.UNIT_WORD, Slip.OTHER_UNIT,
+				Slip.OTHER_TOOLS_FEED, Slip.MODE_LEFT_ON, Slip.OTHER_FEED_MODE, Slip.NO_SPEED, Slip.RIGID_CODE_LEFT_OUT, Slip.TWO_SPEEDS);
 	}
 
 	@Override
@@ -86,7 +93,8 @@ public final class FeedOffPitch extends TappingRule {
 		for (TapStroke stroke : tapping.strokes().typical()) {
 			for (Optional<TapFeed> feed : List.of(TapFeed.of(tapping, stroke), TapFeed.comingOut(tapping, stroke))) {
 				if (feed.isPresent() && !fitsAny(tapping, feed.get())) {
-					byValue.computeIfAbsent(feed.get().feed().value() + " at " + feed.get().speed(), w -> new ArrayList<>()).add(feed.get());
+					byValue.computeIfAbsent(feed.get().feed().value() + " at " + feed.get().speed(), w -> new ArrayList<>())
+							.add(feed.get());
 				}
 			}
 		}
@@ -96,10 +104,11 @@ public final class FeedOffPitch extends TappingRule {
 			long places = places(tapping.strokes(), feeds);
 			Optional<AnotherThread> another = another(tapping, worst, thread.get().value());
 			Draft draft = draft(tapping, worst, thread.get(), places, another);
-			another.ifPresentOrElse(other -> other.tell(draft.tells(Slip.FEED_AND_DRILL), "feed", thread.get(), tapping.block().file()), () -> MeantSpeed.of(worst, tapping, lead)
-					.flatMap(meant -> meant.fix(worst, tapping, work)).or(() -> FeedFix.of(work, feeds, lead)).ifPresent(draft::fix));
-			feeds.stream().filter(feed -> !saidWithCycle(feed)).flatMap(feed -> feed.feed().word().stream()).map(Location::of).distinct().limit(10)
-					.forEach(at -> draft.related(at, "the same feed"));
+			another.ifPresentOrElse(other -> other.tell(draft.tells(Slip.FEED_AND_DRILL), "feed", thread.get(), tapping.block().file()),
+					() -> MeantSpeed.of(worst, tapping, lead).flatMap(meant -> meant.fix(worst, tapping, work)).or(() ->
+							FeedFix.of(work, feeds, lead)).ifPresent(draft::fix));
+			feeds.stream().filter(feed -> !saidWithCycle(feed)).flatMap(feed -> feed.feed().word().stream()).map(Location::of).distinct()
+					.limit(10).forEach(at -> draft.related(at, "the same feed"));
 			found.accept(draft);
 		});
 	}
@@ -141,14 +150,17 @@ public final class FeedOffPitch extends TappingRule {
 	}
 
 	private static Optional<AnotherThread> another(Tapping tapping, TapFeed feed, ThreadSpec called) {
-		Optional<Double> drill = feed.stroke().hole().threadedBefore(feed.stroke().order(), called.diameter()).flatMap(Cut::diameter).filter(Fact::stated).map(Fact::value);
-		return tapping.wanted().wireInsert() ? Optional.empty() : AnotherThread.of(feed.advance(), drill, called, ToolName.forms(tapping.tool().facts()));
+		Optional<Double> drill = feed.stroke().hole().threadedBefore(feed.stroke().order(), called.diameter()).flatMap(Cut::diameter)
+				.filter(Fact::stated).map(Fact::value);
+		return tapping.wanted().wireInsert() ? Optional.empty()
+				: AnotherThread.of(feed.advance(), drill, called, ToolName.forms(tapping.tool().facts()));
 	}
 
 	/** Where H is another tool's as well, the T word is the slip more likely. */
 	private static String otherTool(Tapping tapping) {
-		return tapping.tool().summary().lengthOffsets().stream().filter(h -> h.known() && h.value() > 0 && tapping.tool().number() > 0 && h.value() != tapping.tool().number()).findFirst()
-				.map(h -> ", or " + tapping.tool().name() + ", as H" + Figures.number(h.value(), 0) + " says").orElse("");
+		return tapping.tool().summary().lengthOffsets().stream().filter(h -> h.known() && h.value() > 0 && tapping.tool().number() > 0
+				&& h.value() != tapping.tool().number()).findFirst().map(h -> ", or " + tapping.tool().name() + ", as H"
+						+ Figures.number(h.value(), 0) + " says").orElse("");
 	}
 
 	private Draft draft(Tapping tapping, TapFeed feed, Fact<ThreadSpec> thread, long places, Optional<AnotherThread> another) {
@@ -158,7 +170,8 @@ public final class FeedOffPitch extends TappingRule {
 		double turns = Turns.toDepth(tapping, feed.stroke(), lead);
 		Fact<Holder> holder = tapping.wanted().holder();
 		boolean rounded = feed.fits(lead) || Math.abs(feed.error(lead)) <= SLIGHT * lead;
-		boolean floats = holder.value().floats() && drift <= holder.value().travel() && onPurpose(feed, lead) || heldBack(tapping, feed, lead);
+		boolean floats = holder.value().floats() && drift <= holder.value().travel() && onPurpose(feed, lead)
+				|| heldBack(tapping, feed, lead);
 		Severity severity = rounded || floats ? Severity.INFORMATION
 				: another.isPresent() || drift > holder.value().travel() + STANDS * lead ? Severity.ERROR : Severity.WARNING;
 		String way = feed.error(lead) < 0 ? " behind" : " ahead";
@@ -174,8 +187,10 @@ public final class FeedOffPitch extends TappingRule {
 			draft.programmed("speed", "S" + Figures.number(feed.speed(), 1), feed.stroke().speed());
 			feed.stroke().speed().word().ifPresent(word -> draft.related(Location.of(word), "the speed"));
 		}
-		if (feed.stroke().feedOut().known() && tapping.method() == Tapping.Method.FEED && feed.stroke().feedOut().value() != feed.stroke().feed().value()) {
-			draft.programmed("feed out", Figures.number(feed.stroke().feedOut().value(), 4), feed.stroke().feedOut()).tells(Slip.FEED_IN_OFF);
+		if (feed.stroke().feedOut().known() && tapping.method() == Tapping.Method.FEED
+				&& feed.stroke().feedOut().value() != feed.stroke().feed().value()) {
+			draft.programmed("feed out", Figures.number(feed.stroke().feedOut().value(), 4), feed.stroke().feedOut())
+					.tells(Slip.FEED_IN_OFF);
 		}
 		draft.known("pitch", figures.advance(lead) + " " + figures.symbol(), thread);
 		draft.from("turns", Figures.turns(turns), "depth " + figures.length(Turns.engaged(tapping, feed.stroke())) + " / pitch");

@@ -32,12 +32,14 @@ record FirstPlace(boolean left, boolean several) {
 		@Override
 		public void of(Work work, BiConsumer<Integer, LastThread> said) {
 			work.tappings().stream().filter(one -> !one.strokes().isEmpty())
-					.forEach(one -> said.accept(one.tool().index(), new LastThread(one.tool().index(), one.strokes().get(one.strokes().size() - 1).place())));
+					.forEach(one -> said.accept(one.tool().index(),
+							new LastThread(one.tool().index(), one.strokes().get(one.strokes().size() - 1).place())));
 		}
 
 		@Override
 		public Map<Integer, Set<Place>> all(List<LastThread> said) {
-			return said.stream().collect(Collectors.groupingBy(LastThread::stay, Collectors.mapping(LastThread::place, Collectors.toSet())));
+			return said.stream().collect(Collectors.groupingBy(LastThread::stay,
+					Collectors.mapping(LastThread::place, Collectors.toSet())));
 		}
 	};
 
@@ -96,7 +98,8 @@ record FirstPlace(boolean left, boolean several) {
 			// so it went on from here
 			return ITS_OWN;
 		}
-		return work.survey(tapping, ENDS, ends -> ends.get(before).order() == cut ? new FirstPlace(true, ends.get(before).several()) : ITS_OWN);
+		return work.survey(tapping, ENDS, ends -> ends.get(before).order() == cut
+				? new FirstPlace(true, ends.get(before).several()) : ITS_OWN);
 	}
 
 	/** Number of the last cut of a stay at the hole of a stroke; -1 for none. */

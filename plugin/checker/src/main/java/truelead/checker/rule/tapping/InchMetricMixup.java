@@ -23,8 +23,8 @@ import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
 /**
- * A feed or a depth that fits after times or divided by 25.4: written in the other unit; or, of a thread that nothing names, one that fits no thread else;
- * or the whole program under the wrong unit word.
+ * A feed or a depth that fits after times or divided by 25.4: written in the other unit; or, of a thread that nothing names, one that fits
+ * no thread else; or the whole program under the wrong unit word.
  */
 public final class InchMetricMixup extends TappingRule {
 
@@ -46,7 +46,8 @@ public final class InchMetricMixup extends TappingRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.OTHER_AXIS, Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.UNREAD_BLOCK, Slip.OTHER_TOOLS_FEED, Slip.MODE_LEFT_ON, Slip.NO_SPEED);
+		return Set.of(Slip.OTHER_AXIS, Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.UNREAD_BLOCK, Slip.OTHER_TOOLS_FEED, Slip.MODE_LEFT_ON,
+				Slip.NO_SPEED);
 	}
 
 	@Override
@@ -66,7 +67,8 @@ public final class InchMetricMixup extends TappingRule {
 			return;
 		}
 		tapping.wanted().statedThread().ifPresent(thread -> {
-			List<TapFeed> feeds = TapFeed.alike(tapping, feed -> mixed(feed, thread.value().lead()) || floating(tapping, feed, thread.value().lead()));
+			List<TapFeed> feeds = TapFeed.alike(tapping, feed -> mixed(feed, thread.value().lead()) || floating(tapping, feed,
+					thread.value().lead()));
 			if (!feeds.isEmpty()) {
 				found.accept(feed(work, feeds, thread));
 			}
@@ -99,8 +101,9 @@ public final class InchMetricMixup extends TappingRule {
 		double factor = NoLead.unless(feed.advance(), feed.advance() * INCH) ? INCH : 1 / INCH;
 		boolean otherUnit = factor > 1 == (feed.stroke().modal().unit() == LengthUnit.MM);
 		String other = otherUnit ? "the value is in " + (factor > 1 ? "inches" : "mm") : "converted twice";
-		return Draft.of(this, Severity.ERROR, feed.feed(), feed.stroke().block(), feed.said() + " advances " + figures.advance(feed.advance()) + " " + figures.symbol()
-				+ " a turn, the lead of no thread; " + (factor > 1 ? "25.4 times as much" : "a 25.4th of it") + " is " + figures.advance(feed.advance() * factor) + ": " + other)
+		return Draft.of(this, Severity.ERROR, feed.feed(), feed.stroke().block(), feed.said() + " advances "
+				+ figures.advance(feed.advance()) + " " + figures.symbol() + " a turn, the lead of no thread; "
+				+ (factor > 1 ? "25.4 times as much" : "a 25.4th of it") + " is " + figures.advance(feed.advance() * factor) + ": " + other)
 				.programmed("feed", feed.said(), feed.feed()).from("one inch", "25.4 mm", "ISO 31-1, exact");
 	}
 
@@ -112,9 +115,11 @@ public final class InchMetricMixup extends TappingRule {
 		boolean otherUnit = feed.error(lead) < 0 == (feed.stroke().modal().unit() == LengthUnit.MM);
 		String message = feed.said() + " advances " + figures.advance(feed.advance()) + " " + figures.symbol() + " a turn, "
 				+ thread.value().withoutClass().designation() + " needs " + figures.advance(lead) + ", "
-				+ (feed.error(lead) < 0 ? "25.4 times as much" : "a 25.4th of it") + ": " + (otherUnit ? "the value is in " + other : "converted twice")
+				+ (feed.error(lead) < 0 ? "25.4 times as much" : "a 25.4th of it") + ": " + (otherUnit ? "the value is in " + other
+						: "converted twice")
 				+ "; " + FeedFix.text(feed, lead);
-		Draft draft = Draft.of(this, Severity.ERROR, feed.feed(), feed.stroke().block(), message).programmed("feed", feed.said(), feed.feed());
+		Draft draft = Draft.of(this, Severity.ERROR, feed.feed(), feed.stroke().block(), message)
+				.programmed("feed", feed.said(), feed.feed());
 		if (feed.speed() > 0) {
 			draft.programmed("speed", "S" + Figures.number(feed.speed(), 1), feed.stroke().speed());
 		}
@@ -134,22 +139,28 @@ public final class InchMetricMixup extends TappingRule {
 		double factor = depth > 10 * wanted ? 1 / INCH : depth < wanted / 10 ? INCH : Double.NaN;
 		double meant = depth * factor;
 		boolean near = called.isPresent() ? meant > 0.9 * wanted && meant < 1.6 * wanted : meant > 0.3 * wanted && meant <= 1.02 * wanted;
-		if (!near || !(stroke.step() instanceof Step.Stroke cycle) || absoluteHeights(stroke) || drilled.filter(cut -> acrossZero(stroke, cut)).isPresent()) {
+		if (!near || !(stroke.step() instanceof Step.Stroke cycle) || absoluteHeights(stroke)
+				|| drilled.filter(cut -> acrossZero(stroke, cut)).isPresent()) {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(stroke.modal().unit());
 		Setting z = cycle.cycle().word("XYZ".charAt(stroke.place().plane().axis())).orElse(Setting.NONE);
 		String said = z.word().map(Figures::written).orElse("the depth");
 		String message = said + " is " + figures.length(depth) + " deep, " + (called.isPresent() ? "called out is " : "the hole is ")
-				+ figures.length(wanted) + ": in " + (stroke.modal().unit() == LengthUnit.MM ? "inches" : "mm") + " it is " + figures.length(meant);
+				+ figures.length(wanted) + ": in " + (stroke.modal().unit() == LengthUnit.MM ? "inches" : "mm") + " it is "
+				+ figures.length(meant);
 		Draft draft = Draft.of(this, Severity.ERROR, z, stroke.block(), message).programmed("depth", figures.length(depth), z);
 		called.ifPresent(fact -> draft.known("depth called out", figures.length(wanted), fact));
 		drilled.ifPresent(cut -> draft.related(cut.block(), "the drill block"));
-		LevelFix.depth(cycle, stroke.bottom() + stroke.direction() * (meant - depth), false, "see which of the two units was meant").ifPresent(draft::fix);
+		LevelFix.depth(cycle, stroke.bottom() + stroke.direction() * (meant - depth), false, "see which of the two units was meant")
+				.ifPresent(draft::fix);
 		return Optional.of(draft);
 	}
 
-	/** How deep a hole is, mm: from its surface, or from where its drill starts where the surface is a guess, as that of holes at several levels. */
+	/**
+	 * How deep a hole is, mm: from its surface, or from where its drill starts where the surface is a guess, as that of holes at several
+	 * levels.
+	 */
 	private static double drilled(Cut cut, Fact<Double> surface) {
 		return Math.abs(cut.tip() - (surface.source() == FactSource.IMPLIED ? cut.start() : surface.value()));
 	}

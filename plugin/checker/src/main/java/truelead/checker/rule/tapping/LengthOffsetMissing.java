@@ -24,7 +24,10 @@ import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
-/** The program's other tools run with their length offsets, and the threading tool, or the drill of its holes, runs with none or with another tool's. */
+/**
+ * The program's other tools run with their length offsets, and the threading tool, or the drill of its holes, runs with none or with
+ * another tool's.
+ */
 public final class LengthOffsetMissing implements Rule {
 
 	@Override
@@ -61,11 +64,13 @@ public final class LengthOffsetMissing implements Rule {
 	 * @param coded     the first two whose H stands under a code of their own
 	 * @param uncoded   the first two whose H stands under the G43 of the tool before
 	 * @param own       the numbers of tools that have run with their own alone
-	 * @param ahead     by how much the H of every tool is ahead of its number, as where H21 is T1's: what three tools or more have in common, all but one of them; else 0
-	 * @param shared    whether those that run with another one all do so by one H word, as in a subprogram that several tools run, and are no more than the others
+	 * @param ahead     by how much the H of every tool is ahead of its number, as where H21 is T1's: what three tools or more have in
+	 *                  common, all but one of them; else 0
+	 * @param shared    whether those that run with another one all do so by one H word, as in a subprogram that several tools run, and are
+	 *                  no more than the others
 	 */
-	private record Offsets(int count, List<Stay> first, List<Stay> without, List<Stay> otherwise, List<Stay> said, List<Stay> unsaid, List<Stay> coded, List<Stay> uncoded, Set<Integer> own,
-			int ahead, boolean shared) {
+	private record Offsets(int count, List<Stay> first, List<Stay> without, List<Stay> otherwise, List<Stay> said, List<Stay> unsaid,
+			List<Stay> coded, List<Stay> uncoded, Set<Integer> own, int ahead, boolean shared) {
 
 		static Offsets of(List<ToolUse> all) {
 			List<Stay> first = new ArrayList<>();
@@ -103,7 +108,8 @@ public final class LengthOffsetMissing implements Rule {
 					}
 				}
 			}
-			return new Offsets(count, first, without, otherwise, said, unsaid, coded, uncoded, own, ahead, others.size() <= own.size() && areOneWord(words));
+			return new Offsets(count, first, without, otherwise, said, unsaid, coded, uncoded, own, ahead,
+					others.size() <= own.size() && areOneWord(words));
 		}
 
 		private static boolean areOneWord(List<Setting> offsets) {
@@ -143,27 +149,37 @@ public final class LengthOffsetMissing implements Rule {
 		drills(work, offsets, checked, found);
 	}
 
-	/** Of a tool's operations the first under an offset that is not its own: where a tool change is left out, that of the tool that was to come. */
+	/**
+	 * Of a tool's operations the first under an offset that is not its own: where a tool change is left out, that of the tool that was to
+	 * come.
+	 */
 	private static ThreadingOperation underOther(ThreadingOperation first, Work work) {
-		return work.operations().stream().skip(Math.max(0, work.operations().indexOf(first))).takeWhile(one -> one.tool().index() == first.tool().index())
-				.filter(one -> one instanceof Tapping tapping && !tapping.strokes().isEmpty() && tapping.strokes().get(0).modal().lengthOffset().known()
-						&& Math.abs(tapping.strokes().get(0).modal().lengthOffset().value() - first.tool().number()) > 1e-6).findFirst().orElse(first);
+		return work.operations().stream().skip(Math.max(0, work.operations().indexOf(first)))
+				.takeWhile(one -> one.tool().index() == first.tool().index()).filter(one -> one instanceof Tapping tapping
+						&& !tapping.strokes().isEmpty() && tapping.strokes().get(0).modal().lengthOffset().known()
+						&& Math.abs(tapping.strokes().get(0).modal().lengthOffset().value() - first.tool().number()) > 1e-6).findFirst()
+				.orElse(first);
 	}
 
-	/** The only tool that runs with another offset, where it makes the holes of threads: they are too deep or too shallow. The first tool may be the one that the others are measured by. */
+	/**
+	 * The only tool that runs with another offset, where it makes the holes of threads: they are too deep or too shallow. The first tool
+	 * may be the one that the others are measured by.
+	 */
 	private void drills(Work work, Offsets offsets, BitSet checked, Consumer<Finding> found) {
 		Set<Integer> suspects = new HashSet<>();
 		offsets.otherwise().forEach(stay -> suspects.add(stay.index()));
 		offsets.unsaid().forEach(stay -> suspects.add(stay.index()));
 		offsets.uncoded().stream().filter(stay -> offsets.uncoded().size() == 1).forEach(stay -> suspects.add(stay.index()));
-		offsets.without().stream().filter(stay -> stay.index() > offsets.first().get(0).index()).forEach(stay -> suspects.add(stay.index()));
+		offsets.without().stream().filter(stay -> stay.index() > offsets.first().get(0).index())
+				.forEach(stay -> suspects.add(stay.index()));
 		suspects.removeIf(checked::get);
 		for (HoleMakers.Maker maker : suspects.isEmpty() ? List.<HoleMakers.Maker>of() : HoleMakers.of(work)) {
 			ToolUse tool = maker.cut().tool();
 			boolean alone = noOther(offsets.first(), tool);
 			if (suspects.remove(tool.index()) && tool.change().isPresent() && (!alone || offsets.own().contains(tool.number()))) {
 				work.dependsOnAll();
-				(alone ? anotherTools(tool, offsets) : check(tool, work, offsets)).ifPresent(said -> found.accept(said.on(maker.operation()).finding()));
+				(alone ? anotherTools(tool, offsets) : check(tool, work, offsets))
+						.ifPresent(said -> found.accept(said.on(maker.operation()).finding()));
 			}
 		}
 	}
@@ -180,10 +196,12 @@ public final class LengthOffsetMissing implements Rule {
 
 	private Optional<Draft> check(ToolUse tool, Work work, Offsets offsets) {
 		if (tool.summary().lengthOffsets().isEmpty()) {
-			return noOther(offsets.without(), tool) && tool.summary().movedWithoutOffset() ? Optional.of(missing(tool, work, offsets)) : Optional.empty();
+			return noOther(offsets.without(), tool) && tool.summary().movedWithoutOffset() ? Optional.of(missing(tool, work, offsets))
+					: Optional.empty();
 		}
 		boolean own = ownNumber(tool, offsets.ahead());
-		Optional<Setting> subtracted = own ? Optional.empty() : tool.summary().lengthOffsets().stream().filter(h -> h.value() < 0).findFirst();
+		Optional<Setting> subtracted = own ? Optional.empty()
+				: tool.summary().lengthOffsets().stream().filter(h -> h.value() < 0).findFirst();
 		if (subtracted.isPresent()) {
 			return subtracted.filter(h -> noOther(offsets.otherwise(), tool)).map(h -> subtracted(tool, h));
 		}
@@ -192,12 +210,13 @@ public final class LengthOffsetMissing implements Rule {
 			return unsaid.map(g -> unsaid(tool, g));
 		}
 		if (own) {
-			boolean alone = noOther(offsets.uncoded(), tool) && !offsets.coded().isEmpty() && work.shop().profile().text(ProfileKey.TOOL_CHANGE_CANCELS_LENGTH_OFFSET.key()).filter("no"::equals).isEmpty();
+			boolean alone = noOther(offsets.uncoded(), tool) && !offsets.coded().isEmpty()
+					&& work.shop().profile().text(ProfileKey.TOOL_CHANGE_CANCELS_LENGTH_OFFSET.key()).filter("no"::equals).isEmpty();
 			return alone ? withoutCode(tool).map(h -> uncoded(tool, h, offsets.coded().size())) : Optional.empty();
 		}
 		boolean numbered = noOther(offsets.otherwise(), tool) || offsets.sharedFrom(tool);
-		return tool.summary().lengthOffsets().stream().filter(h -> numbered && h.known() && tool.number() > 0 && Math.abs(h.value() - tool.number() - offsets.ahead()) > 1e-6)
-				.findFirst().map(h -> wrong(tool, h, offsets.ahead()));
+		return tool.summary().lengthOffsets().stream().filter(h -> numbered && h.known() && tool.number() > 0
+				&& Math.abs(h.value() - tool.number() - offsets.ahead()) > 1e-6).findFirst().map(h -> wrong(tool, h, offsets.ahead()));
 	}
 
 	/** The only tool of a program takes its own offset elsewhere and another one here: one of the two numbers is another tool's. */
@@ -208,8 +227,9 @@ public final class LengthOffsetMissing implements Rule {
 		Setting other = tool.summary().lengthOffsets().get(0);
 		return Optional.of(other).filter(h -> h.known() && Math.abs(h.value() - tool.number()) > 1e-6 && h.word().isPresent()).map(h -> {
 			String said = Figures.written(h.word().get());
-			return Draft.of(this, Severity.ERROR, h, tool.change().orElseThrow(), said + " is not " + tool.name() + "'s, which runs with H" + tool.number()
-					+ " elsewhere: tool or offset is another one's, and it goes too deep or too high by the difference of the tools' lengths; T" + Figures.number(h.value(), 0) + ", or H" + tool.number())
+			return Draft.of(this, Severity.ERROR, h, tool.change().orElseThrow(), said + " is not " + tool.name() + "'s, which runs with H"
+					+ tool.number() + " elsewhere: tool or offset is another one's, and it goes too deep or too high by the difference of "
+					+ "the tools' lengths; T" + Figures.number(h.value(), 0) + ", or H" + tool.number())
 					.programmed("length offset", said, h).from("tool", tool.name(), "programmed");
 		});
 	}
@@ -245,19 +265,22 @@ public final class LengthOffsetMissing implements Rule {
 	/** @param others how many tools have a code of their own, 2 for more: one alone may say it for all that follow */
 	private Draft uncoded(ToolUse tool, Setting h, int others) {
 		String said = h.word().map(Figures::written).orElse("H");
-		return Draft.of(this, others > 1 ? Severity.WARNING : Severity.INFORMATION, h, tool.change().orElseThrow(), said + " stands without G43, the other "
-				+ (others > 1 ? "tools have" : "tool has") + " it: a control that cancels G43 at a tool change or on the way home runs "
-				+ tool.name() + " without its length; G43 " + said).programmed("length offset", said, h);
+		return Draft.of(this, others > 1 ? Severity.WARNING : Severity.INFORMATION, h, tool.change().orElseThrow(),
+				said + " stands without G43, the other " + (others > 1 ? "tools have" : "tool has")
+				+ " it: a control that cancels G43 at a tool change or on the way home runs " + tool.name() + " without its length; G43 "
+				+ said).programmed("length offset", said, h);
 	}
 
 	private Draft unsaid(ToolUse tool, Setting g) {
-		return Draft.of(this, Severity.WARNING, g, tool.change().orElseThrow(), Figures.written(g.word().orElseThrow()) + " names no H for " + tool.name()
-				+ ", for the other tools it does: some controls take the tool's own length then, others none or that of the tool before; H" + tool.number());
+		return Draft.of(this, Severity.WARNING, g, tool.change().orElseThrow(), Figures.written(g.word().orElseThrow()) + " names no H for "
+				+ tool.name() + ", for the other tools it does: some controls take the tool's own length then, others none or that of the "
+				+ "tool before; H" + tool.number());
 	}
 
 	private Draft subtracted(ToolUse tool, Setting h) {
 		return Draft.of(this, Severity.ERROR, h, tool.change().orElseThrow(), "G44 subtracts the length of " + tool.name()
-				+ ", for the other tools it is added: it goes in too deep by twice its length; G43").from("tool", tool.name(), "programmed");
+				+ ", for the other tools it is added: it goes in too deep by twice its length; G43")
+				.from("tool", tool.name(), "programmed");
 	}
 
 	private Draft missing(ToolUse tool, Work work, Offsets offsets) {
@@ -278,12 +301,15 @@ public final class LengthOffsetMissing implements Rule {
 		int right = tool.number() + ahead;
 		if (own.word().isPresent() && leftOver(tool, own.word().get())) {
 			return Draft.of(this, Severity.ERROR, Location.of(tool.change().orElseThrow()), tool.name() + " runs with "
-					+ Figures.written(own.word().get()) + ", left over from the tool before: it goes too deep or too high by the difference of the tools' lengths; G43 H"
-					+ right).programmed("length offset", Figures.written(own.word().get()), own).related(Location.of(own.word().get()), "the offset left over");
+					+ Figures.written(own.word().get())
+					+ ", left over from the tool before: it goes too deep or too high by the difference of the tools' lengths; G43 H"
+					+ right).programmed("length offset", Figures.written(own.word().get()), own)
+					.related(Location.of(own.word().get()), "the offset left over");
 		}
 		String said = own.word().map(Figures::written).orElse("H" + Figures.number(own.value(), 0));
 		Draft draft = Draft.of(this, Severity.ERROR, own, tool.change().orElseThrow(), said + " is not " + tool.name()
-				+ "'s, and the other tools take their own number" + (ahead == 0 ? "" : " and " + ahead + " more") + ": it goes too deep or too high by the difference of the tools' lengths; H" + right)
+				+ "'s, and the other tools take their own number" + (ahead == 0 ? "" : " and " + ahead + " more")
+				+ ": it goes too deep or too high by the difference of the tools' lengths; H" + right)
 				.programmed("length offset", said, own).from("tool", tool.name(), "programmed");
 		own.word().filter(WordRef::literal).flatMap(word -> Draft.change(word, right, 0, false,
 				"see that the offset table holds this tool's length there")).ifPresent(draft::fix);

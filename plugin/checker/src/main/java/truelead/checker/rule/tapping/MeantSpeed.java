@@ -14,8 +14,8 @@ import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
 /**
- * The speed that was meant where F does not fit S, and S is the slip more likely: it is the one of the tool before, or of the drill, or too fast for any tap, and
- * F fits another whole number of turns.
+ * The speed that was meant where F does not fit S, and S is the slip more likely: it is the one of the tool before, or of the drill, or too
+ * fast for any tap, and F fits another whole number of turns.
  *
  * @param word  the S that does not fit
  * @param right what F fits, rev/min
@@ -28,7 +28,8 @@ record MeantSpeed(WordRef word, double right, Why from) {
 
 	/** Why S is the slip more likely. */
 	enum Why {
-		LEFT_OVER(" is left over from the tool before"), OF_THE_DRILL(", the drill's, is a slip"), TOO_FAST(", too fast for any tap, is a slip");
+		LEFT_OVER(" is left over from the tool before"), OF_THE_DRILL(", the drill's, is a slip"),
+				TOO_FAST(", too fast for any tap, is a slip");
 
 		private final String words;
 
@@ -45,10 +46,11 @@ record MeantSpeed(WordRef word, double right, Why from) {
 		}
 		WordRef word = feed.stroke().speed().word().get();
 		boolean before = tapping.tool().change().filter(word.block()::above).isPresent();
-		boolean drill = feed.stroke().hole().makingBefore(feed.stroke().order()).stream().map(Cut::step).anyMatch(cut -> cut.modal().speed().value() == feed.speed());
+		boolean drill = feed.stroke().hole().makingBefore(feed.stroke().order()).stream().map(Cut::step)
+				.anyMatch(cut -> cut.modal().speed().value() == feed.speed());
 		boolean fast = SpeedOverLimit.inAnyStock(tapping.wanted().statedThread().orElseThrow().value().diameter(), feed.speed());
-		return Stream.of(before ? Why.LEFT_OVER : null, drill ? Why.OF_THE_DRILL : null, fast ? Why.TOO_FAST : null).flatMap(Stream::ofNullable).findFirst()
-				.map(why -> new MeantSpeed(word, Math.rint(right), why));
+		return Stream.of(before ? Why.LEFT_OVER : null, drill ? Why.OF_THE_DRILL : null, fast ? Why.TOO_FAST : null)
+				.flatMap(Stream::ofNullable).findFirst().map(why -> new MeantSpeed(word, Math.rint(right), why));
 	}
 
 	/** What to type, before the feed that fits the S as it stands. */
@@ -56,10 +58,14 @@ record MeantSpeed(WordRef word, double right, Why from) {
 		return text() + ", if " + whose() + ", else ";
 	}
 
-	/** The speed in place of the wrong one, or in the tapping block where another tool's was left in force; empty where others turn at the same word. */
+	/**
+	 * The speed in place of the wrong one, or in the tapping block where another tool's was left in force; empty where others turn at the
+	 * same word.
+	 */
 	Optional<Fix> fix(TapFeed feed, Tapping tapping, Work work) {
 		if (from == Why.LEFT_OVER) {
-			return Optional.of(new Fix("Add " + text() + " to the tapping block", false, "see that the tap was not meant to turn as the tool before",
+			return Optional.of(new Fix("Add " + text() + " to the tapping block", false,
+					"see that the tap was not meant to turn as the tool before",
 					List.of(BlockText.append(FeedFix.opening(feed.stroke()), text()))));
 		}
 		Location at = Location.of(word);

@@ -28,6 +28,7 @@ final class OffsetNumbers {
 		Map<Integer, Integer> counts = new TreeMap<>();
 		byTool.values().forEach(ahead -> counts.merge(ahead, 1, Integer::sum));
 		int fewest = counts.containsKey(0) ? FEWEST + 1 : FEWEST;
-		return counts.entrySet().stream().filter(count -> count.getValue() >= fewest && count.getValue() >= byTool.size() - 1).map(Map.Entry::getKey).findFirst().orElse(0);
+		return counts.entrySet().stream().filter(count -> count.getValue() >= fewest && count.getValue() >= byTool.size() - 1)
+				.map(Map.Entry::getKey).findFirst().orElse(0);
 	}
 }

@@ -49,7 +49,9 @@ public final class OverrideOpen extends TappingRule {
 				boolean taken = floats && TURNED_DOWN * stroke.travel() <= holder.travel();
 				draft = Optional.of(Draft.of(this, floats ? Severity.INFORMATION : Severity.WARNING, Location.of(stroke.block()),
 						"the tap is led by " + (feed ? "feed moves" : "a synchronised move")
-								+ " with the overrides free: at 90 % feed it is 10 % off the pitch" + (floats && !taken ? ", more than the floating holder takes" : "") + "; lock them before the block (M49 in RS-274), free them behind it")
+								+ " with the overrides free: at 90 % feed it is 10 % off the pitch"
+								+ (floats && !taken ? ", more than the floating holder takes" : "")
+								+ "; lock them before the block (M49 in RS-274), free them behind it")
 						.from("override", "free", "no code that locks it is in force"));
 			}
 			if (draft.isPresent()) {
@@ -68,9 +70,10 @@ public final class OverrideOpen extends TappingRule {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(stroke.modal().unit());
-		String message = "the tap goes in at " + figures.advance(in) + " " + figures.symbol() + " a turn and comes out at " + figures.advance(out)
-				+ ": it strips the thread on the way out; one F and one S for both";
-		return Optional.of(Draft.of(this, Severity.WARNING, stroke.feedOut(), stroke.back().map(s -> s.block()).orElse(stroke.block()), message)
+		String message = "the tap goes in at " + figures.advance(in) + " " + figures.symbol() + " a turn and comes out at "
+				+ figures.advance(out) + ": it strips the thread on the way out; one F and one S for both";
+		return Optional.of(Draft.of(this, Severity.WARNING, stroke.feedOut(),
+				stroke.back().map(s -> s.block()).orElse(stroke.block()), message)
 				.programmed("feed in", Figures.number(stroke.feed().value(), 4), stroke.feed())
 				.programmed("feed out", Figures.number(stroke.feedOut().value(), 4), stroke.feedOut())
 				.programmed("speed in", Figures.number(stroke.speed().value(), 1), stroke.speed())

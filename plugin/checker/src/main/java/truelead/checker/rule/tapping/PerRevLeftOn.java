@@ -81,8 +81,9 @@ public final class PerRevLeftOn extends TappingRule {
 	private Draft at(Setting feed, BlockRef block, Figures figures, FeedMode mode, WordRef word) {
 		boolean perTurn = mode == FeedMode.PER_REVOLUTION;
 		String said = feed.word().map(Figures::written).orElse("F" + Figures.number(feed.value(), 4));
-		String message = said + " is read as " + Figures.number(feed.value(), 4) + " " + figures.symbol() + (perTurn ? " a turn" : " a minute") + ": "
-				+ Figures.written(word) + " of the tapping operation is still in force; set feed " + (perTurn ? "per minute" : "per revolution")
+		String message = said + " is read as " + Figures.number(feed.value(), 4) + " " + figures.symbol()
+				+ (perTurn ? " a turn" : " a minute") + ": " + Figures.written(word)
+				+ " of the tapping operation is still in force; set feed " + (perTurn ? "per minute" : "per revolution")
 				+ " again behind the tapping";
 		return Draft.of(this, Severity.ERROR, feed, block, message).programmed("feed", said, feed)
 				.from("feed mode", perTurn ? "per revolution" : "per minute", "programmed: " + Figures.written(word))

@@ -33,9 +33,11 @@ public final class RigidModeLeftOn extends TappingRule {
 		if (rigid.isPresent() && next.isPresent() && next.get().event().modal().rigidWord().equals(rigid)
 				&& next.get().event().kind() != Step.EventKind.RIGID_OFF) {
 			String code = Figures.written(rigid.get());
-			String message = code + " is still on at this block: the next cycle or spindle word is taken for rigid tapping; cancel it behind G80";
-			found.accept(Draft.of(this, Severity.ERROR, Location.of(next.get().event().block()), message).related(Location.of(rigid.get()), "the rigid-tap code")
-					.from("end of rigid tapping", "not by the end of the cycle", "machine profile " + work.shop().profile().name()));
+			String message =
+					code + " is still on at this block: the next cycle or spindle word is taken for rigid tapping; cancel it behind G80";
+			found.accept(Draft.of(this, Severity.ERROR, Location.of(next.get().event().block()), message)
+					.related(Location.of(rigid.get()), "the rigid-tap code").from("end of rigid tapping", "not by the end of the cycle",
+							"machine profile " + work.shop().profile().name()));
 		}
 	}
 }

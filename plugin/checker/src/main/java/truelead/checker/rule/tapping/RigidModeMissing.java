@@ -17,7 +17,10 @@ import truelead.checker.tool.ToolUse;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
-/** The machine profile asks for a rigid-tap code before a tapping cycle, or the program gives it before all its other ones, and none is in force. */
+/**
+ * The machine profile asks for a rigid-tap code before a tapping cycle, or the program gives it before all its other ones, and none is in
+ * force.
+ */
 public final class RigidModeMissing extends TappingRule {
 
 	public RigidModeMissing() {
@@ -70,7 +73,8 @@ public final class RigidModeMissing extends TappingRule {
 			Set<Integer> without = new HashSet<>();
 			int often = 0;
 			for (ToolUse tool : tools) {
-				boolean taps = tool.summary().tapping() && !tool.facts().cannotTap() && tool.facts().holder().filter(holder -> holder.value().floats()).isEmpty();
+				boolean taps = tool.summary().tapping() && !tool.facts().cannotTap()
+						&& tool.facts().holder().filter(holder -> holder.value().floats()).isEmpty();
 				with = with.isEmpty() && taps ? tool.summary().rigid() : with;
 				often += taps && tool.summary().rigid().isPresent() ? 1 : 0;
 				if (taps && tool.summary().rigid().isEmpty()) {
@@ -81,9 +85,13 @@ public final class RigidModeMissing extends TappingRule {
 		}
 	}
 
-	/** The only cycle of a tool without the code that its others have each for itself, at least two: a code that counts for the whole stay is written once. */
+	/**
+	 * The only cycle of a tool without the code that its others have each for itself, at least two: a code that counts for the whole stay
+	 * is written once.
+	 */
 	private Optional<Draft> elsewhere(Tapping tapping, TapStroke bare, Work work) {
-		List<Tapping> of = work.group(tapping).stream().filter(Tapping.class::isInstance).map(Tapping.class::cast).filter(one -> one.tool().index() == tapping.tool().index()).toList();
+		List<Tapping> of = work.group(tapping).stream().filter(Tapping.class::isInstance).map(Tapping.class::cast)
+				.filter(one -> one.tool().index() == tapping.tool().index()).toList();
 		Set<WordRef> codes = new HashSet<>();
 		int without = 0;
 		for (Tapping one : of) {
@@ -94,35 +102,43 @@ public final class RigidModeMissing extends TappingRule {
 			return Optional.empty();
 		}
 		WordRef code = codes.iterator().next();
-		return Optional.of(Draft.of(this, Severity.WARNING, Location.of(block(tapping, bare)), "no rigid-tap code is in force, the other cycles of " + tapping.tool().name() + " have "
-				+ Figures.written(code) + " each: spindle and feed are not synchronised; the same before this cycle").from("rigid-tap code", "before the other cycles", "programmed")
+		return Optional.of(Draft.of(this, Severity.WARNING, Location.of(block(tapping, bare)),
+				"no rigid-tap code is in force, the other cycles of " + tapping.tool().name() + " have " + Figures.written(code)
+				+ " each: spindle and feed are not synchronised; the same before this cycle")
+				.from("rigid-tap code", "before the other cycles", "programmed")
 				.related(Location.of(code), "the code before another cycle"));
 	}
 
 	/** Whether the feed is the pitch to the last decimal, as for a rigid holder. */
 	private static boolean exact(Tapping tapping, TapStroke stroke) {
-		return tapping.wanted().statedThread().isPresent() && TapFeed.of(tapping, stroke).filter(feed -> feed.exact(tapping.wanted().statedThread().get().value().lead())).isPresent();
+		return tapping.wanted().statedThread().isPresent()
+				&& TapFeed.of(tapping, stroke).filter(feed -> feed.exact(tapping.wanted().statedThread().get().value().lead())).isPresent();
 	}
 
-	/** The only tap without the code that all others have; one alone is a habit where the feed is exact too. It leaves S and the start of the spindle out as well where it says them. */
+	/**
+	 * The only tap without the code that all others have; one alone is a habit where the feed is exact too. It leaves S and the start of
+	 * the spindle out as well where it says them.
+	 */
 	private Optional<Draft> unlike(Tapping tapping, TapStroke stroke, Habit habit) {
 		WordRef code = habit.with().orElseThrow();
-		String message = "no rigid-tap code is in force, the program's other " + (habit.often() == 1 ? "tap has " : "taps have ") + Figures.written(code)
+		String message = "no rigid-tap code is in force, the program's other " + (habit.often() == 1 ? "tap has " : "taps have ")
+				+ Figures.written(code)
 				+ ": spindle and feed are not synchronised; the same before this cycle, or say FLOATING HOLDER if it is one";
 		boolean stale = stroke.speed().word().filter(word -> tapping.tool().change().filter(word.block()::above).isPresent()).isPresent();
 		boolean speedToo = stale || !stroke.speed().isSet();
 		if (!speedToo && habit.often() < 2 && !exact(tapping, stroke)) {
 			return Optional.empty();
 		}
-		Draft draft = Draft.of(this, speedToo ? Severity.ERROR : Severity.WARNING, Location.of(block(tapping, stroke)), message).from("rigid-tap code", "before the other taps", "programmed")
-				.related(Location.of(code), "the code before another tap");
+		Draft draft = Draft.of(this, speedToo ? Severity.ERROR : Severity.WARNING, Location.of(block(tapping, stroke)), message)
+				.from("rigid-tap code", "before the other taps", "programmed").related(Location.of(code), "the code before another tap");
 		return Optional.of(speedToo ? draft.tells(Slip.RIGID_CODE_LEFT_OUT) : draft);
 	}
 
 	private Draft draft(Work work, Tapping tapping) {
-		String message = "no rigid-tap code is in force: spindle and feed are not synchronised, and a rigid holder takes no difference; the rigid-tap code "
-				+ "with S before the cycle";
-		return Draft.of(this, Severity.ERROR, Location.of(tapping.block()), message).from("rigid-tap code", "asked for before a tapping cycle",
-				"machine profile " + work.shop().profile().name());
+		String message =
+				"no rigid-tap code is in force: spindle and feed are not synchronised, and a rigid holder takes no difference; the "
+				+ "rigid-tap code " + "with S before the cycle";
+		return Draft.of(this, Severity.ERROR, Location.of(tapping.block()), message)
+				.from("rigid-tap code", "asked for before a tapping cycle", "machine profile " + work.shop().profile().name());
 	}
 }

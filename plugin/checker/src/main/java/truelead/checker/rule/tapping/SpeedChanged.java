@@ -14,7 +14,10 @@ import truelead.checker.stroke.TapStroke;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
-/** The S of the rigid-tap block and the S in force in the cycle differ, or the speed changes between the passes of a thread that a lathe cuts. */
+/**
+ * The S of the rigid-tap block and the S in force in the cycle differ, or the speed changes between the passes of a thread that a lathe
+ * cuts.
+ */
 public final class SpeedChanged extends TappingRule {
 
 	public SpeedChanged() {

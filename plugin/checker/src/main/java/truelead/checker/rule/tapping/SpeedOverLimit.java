@@ -23,8 +23,8 @@ import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
 /**
- * The speed is over the profile's limit for tapping, or the tap's surface goes far faster than the stock takes: v = pi D S / 1000, m/min; or a
- * surface speed is in force on the centre line of a lathe, where it asks for any number of turns.
+ * The speed is over the profile's limit for tapping, or the tap's surface goes far faster than the stock takes: v = pi D S / 1000, m/min;
+ * or a surface speed is in force on the centre line of a lathe, where it asks for any number of turns.
  */
 public final class SpeedOverLimit extends TappingRule {
 
@@ -34,7 +34,10 @@ public final class SpeedOverLimit extends TappingRule {
 	/** Cutting speed that no tap runs at in any stock, m/min (common practice, no source). */
 	private static final double FASTEST = 150;
 
-	/** Below this cutting speed, m/min, a tap may turn faster than a careful drill, and above it not so many times as fast (common practice, no source). */
+	/**
+	 * Below this cutting speed, m/min, a tap may turn faster than a careful drill, and above it not so many times as fast (common practice,
+	 * no source).
+	 */
 	private static final double LEISURELY = 40;
 	private static final double TIMES_ITS_DRILL = 1.6;
 	/** Steel and iron from here on are tapped more slowly, HRC (common practice, no source). */
@@ -68,40 +71,51 @@ public final class SpeedOverLimit extends TappingRule {
 		if (limit.isPresent() && speed > limit.getAsDouble()) {
 			String most = "S" + Figures.number(limit.getAsDouble(), 1);
 			return Optional.of(Draft.of(this, Severity.WARNING, stroke.speed(), stroke.block(),
-					said(stroke) + " is over the machine's limit for tapping, " + most + ": the spindle does not follow; " + most + " at most, and F with it")
+					said(stroke) + " is over the machine's limit for tapping, " + most + ": the spindle does not follow; " + most
+					+ " at most, and F with it")
 					.programmed("speed", said(stroke), stroke.speed())
 					.from("limit for tapping", most, "machine profile " + work.shop().profile().name()));
 		}
 		double most = highest(tapping.wanted().stock().map(Fact::value), ToolName.forms(tapping.tool().facts()));
 		return tapping.wanted().thread().filter(thread -> surface(thread, speed) > most)
 				.map(thread -> surface(tapping, stroke, thread, surface(thread, speed), most))
-				.or(() -> tapping.wanted().thread().filter(thread -> surface(thread, speed) > LEISURELY).flatMap(thread -> fasterThanItsDrill(stroke, thread, speed)))
-				.or(() -> tapping.wanted().thread().filter(thread -> surface(thread, speed) > SLOW).flatMap(thread -> leftOver(tapping, stroke, thread)));
+				.or(() -> tapping.wanted().thread().filter(thread -> surface(thread, speed) > LEISURELY)
+						.flatMap(thread -> fasterThanItsDrill(stroke, thread, speed)))
+				.or(() -> tapping.wanted().thread().filter(thread -> surface(thread, speed) > SLOW)
+						.flatMap(thread -> leftOver(tapping, stroke, thread)));
 	}
 
 	/** The drill that makes the hole, or else, where it is bored then, the one before. */
 	private static Optional<Cut> drill(TapStroke stroke, double diameter) {
-		return Stream.concat(stroke.hole().threadedBefore(stroke.order(), diameter).stream(), stroke.hole().makingBefore(stroke.order()).stream())
-				.filter(cut -> cut.kind().drills() && cut.diameter().map(Fact::value).orElse(0.0) < diameter)
-				.filter(cut -> !cut.step().modal().constantSurface() && cut.step().modal().speed().known() && cut.step().modal().speed().value() > 0).findFirst();
+		return Stream.concat(stroke.hole().threadedBefore(stroke.order(), diameter).stream(),
+				stroke.hole().makingBefore(stroke.order()).stream()).filter(cut -> cut.kind().drills()
+						&& cut.diameter().map(Fact::value).orElse(0.0) < diameter).filter(cut -> !cut.step().modal().constantSurface()
+								&& cut.step().modal().speed().known() && cut.step().modal().speed().value() > 0).findFirst();
 	}
 
 	/** The S that the drill of the hole was turned by is in force still; where F is a feed a minute, that does not fit it and tells. */
 	private Optional<Draft> leftOver(Tapping tapping, TapStroke stroke, Fact<ThreadSpec> thread) {
-		return drill(stroke, thread.value().diameter()).filter(cut -> stroke.turning() != SpindleTurn.STOPPED && cut.tool().index() != tapping.tool().index() && tapping.tool().change().isPresent()
-				&& stroke.speed().word().isPresent() && stroke.speed().word().equals(cut.step().modal().speed().word()))
-				.map(cut -> Draft.of(this, Severity.WARNING, Location.of(block(tapping, stroke)), said(stroke) + " is left over from " + cut.tool().name() + ", the drill, and turns "
-						+ thread.value().withoutClass().designation() + " at " + Figures.number(surface(thread, stroke.speed().value()), 0) + " m/min: taps turn more slowly than drills; an S of its own")
-						.programmed("speed", said(stroke), stroke.speed()).related(cut.block(), "the drill block"));
+		return drill(stroke, thread.value().diameter()).filter(cut -> stroke.turning() != SpindleTurn.STOPPED
+				&& cut.tool().index() != tapping.tool().index() && tapping.tool().change().isPresent() && stroke.speed().word().isPresent()
+				&& stroke.speed().word().equals(cut.step().modal().speed().word()))
+				.map(cut -> Draft.of(this, Severity.WARNING, Location.of(block(tapping, stroke)), said(stroke) + " is left over from "
+						+ cut.tool().name() + ", the drill, and turns " + thread.value().withoutClass().designation() + " at "
+						+ Figures.number(surface(thread, stroke.speed().value()), 0)
+						+ " m/min: taps turn more slowly than drills; an S of its own").programmed("speed", said(stroke), stroke.speed())
+						.related(cut.block(), "the drill block"));
 	}
 
 	/** A tap turns more slowly than the drill before it, in the same stock and a little smaller. */
 	private Optional<Draft> fasterThanItsDrill(TapStroke stroke, Fact<ThreadSpec> thread, double speed) {
-		return drill(stroke, thread.value().diameter()).filter(cut -> speed > TIMES_ITS_DRILL * cut.step().modal().speed().value()).map(cut -> {
+		return drill(stroke, thread.value().diameter()).filter(cut -> speed > TIMES_ITS_DRILL * cut.step().modal().speed().value())
+				.map(cut -> {
 			double drilled = cut.step().modal().speed().value();
-			return Draft.of(this, Severity.WARNING, stroke.speed(), stroke.block(), said(stroke) + " turns " + thread.value().withoutClass().designation() + " at " + Figures.number(surface(thread, speed), 0)
-					+ " m/min, " + Figures.number(speed / drilled, 1) + " times as fast as the drill of its hole, S" + Figures.number(drilled, 1) + ": taps turn more slowly than drills; see S, and F with it")
-					.programmed("speed", said(stroke), stroke.speed()).programmed("speed of the drill", "S" + Figures.number(drilled, 1), cut.step().modal().speed()).related(cut.block(), "the drill block");
+			return Draft.of(this, Severity.WARNING, stroke.speed(), stroke.block(), said(stroke) + " turns "
+					+ thread.value().withoutClass().designation() + " at " + Figures.number(surface(thread, speed), 0) + " m/min, "
+					+ Figures.number(speed / drilled, 1) + " times as fast as the drill of its hole, S" + Figures.number(drilled, 1)
+					+ ": taps turn more slowly than drills; see S, and F with it").programmed("speed", said(stroke), stroke.speed())
+					.programmed("speed of the drill", "S" + Figures.number(drilled, 1), cut.step().modal().speed())
+					.related(cut.block(), "the drill block");
 		});
 	}
 
@@ -116,9 +130,10 @@ public final class SpeedOverLimit extends TappingRule {
 	}
 
 	private Draft onCentre(TapStroke stroke) {
-		return Draft.of(this, Severity.WARNING, stroke.speed(), stroke.block(), said(stroke)
-				+ " is a surface speed under G96, and the tap stands on the centre line: the spindle runs up to its highest speed; G97 and a speed in turns a minute before the tap")
-				.programmed("surface speed", said(stroke), stroke.speed()).from("diameter at the tap", "0", "programmed: X0");
+		return Draft.of(this, Severity.WARNING, stroke.speed(), stroke.block(),
+				said(stroke) + " is a surface speed under G96, and the tap stands on the centre line: the spindle runs up to its highest "
+				+ "speed; G97 and a speed in turns a minute before the tap").programmed("surface speed", said(stroke), stroke.speed())
+				.from("diameter at the tap", "0", "programmed: X0");
 	}
 
 	private Draft surface(Tapping tapping, TapStroke stroke, Fact<ThreadSpec> thread, double surface, double most) {
@@ -127,14 +142,18 @@ public final class SpeedOverLimit extends TappingRule {
 		String message = said(stroke) + " turns " + thread.value().withoutClass().designation() + " at " + Figures.number(surface, 0)
 				+ " m/min, taps run below " + Figures.number(most, 0) + " in " + stock + ": the tap wears out or breaks; S"
 				+ Figures.number(Math.floor(right / 10) * 10, 0) + " at most, and F with it";
-		Draft draft = Draft.of(this, Severity.WARNING, stroke.speed(), stroke.block(), message).programmed("speed", said(stroke), stroke.speed())
+		Draft draft = Draft.of(this, Severity.WARNING, stroke.speed(), stroke.block(), message)
+				.programmed("speed", said(stroke), stroke.speed())
 				.known("diameter", new Figures(stroke.modal().unit()).fine(thread.value().diameter()), thread)
 				.from("highest speed", Figures.number(most, 0) + " m/min", "common practice, no source");
 		tapping.wanted().stock().ifPresent(s -> draft.known("stock", s.value().words(), s));
 		return draft;
 	}
 
-	/** Highest cutting speed of any tap in a stock, m/min: about twice what is usual with coated taps, so that only a slip is found (common practice, no source). */
+	/**
+	 * Highest cutting speed of any tap in a stock, m/min: about twice what is usual with coated taps, so that only a slip is found (common
+	 * practice, no source).
+	 */
 	private static double highest(Optional<Stock> stock, boolean forming) {
 		boolean hard = stock.filter(said -> said.hardness().orElse(0) > HARD).isPresent();
 		double cut = stock.map(said -> switch (said.group()) {

@@ -46,7 +46,8 @@ public final class SpindleNotTurning extends TappingRule {
 	public void check(Work work, Consumer<Finding> found) {
 		super.check(work, found);
 		DrillSpindle.still(this, work).forEach(draft -> found.accept(draft.finding()));
-		work.course().singlePoints().forEach(turned -> TurnedSpindle.still(this, turned, work.shop().profile()).map(Draft::finding).ifPresent(found));
+		work.course().singlePoints().forEach(turned -> TurnedSpindle.still(this, turned, work.shop().profile()).map(Draft::finding)
+				.ifPresent(found));
 		if (!work.course().subprogramAlone()) {
 			work.threadMillings().forEach(milling -> milling.passes().typical().stream().filter(pass -> still(pass.modal())).findFirst()
 					.ifPresent(pass -> found.accept(still(milling, pass).finding())));
@@ -61,9 +62,11 @@ public final class SpindleNotTurning extends TappingRule {
 	private Draft still(ThreadMilling milling, MillPass pass) {
 		Modal modal = pass.modal();
 		Optional<WordRef> stop = modal.spindle() == SpindleTurn.STOPPED ? modal.spindleWord() : Optional.empty();
-		String why = modal.spindle() == SpindleTurn.STOPPED ? stop.map(w -> Figures.written(w) + " stopped the spindle").orElse("nothing starts the spindle")
+		String why = modal.spindle() == SpindleTurn.STOPPED
+				? stop.map(w -> Figures.written(w) + " stopped the spindle").orElse("nothing starts the spindle")
 				: modal.speed().word().map(w -> Figures.written(w) + " does not turn the spindle").orElse("no S is in force");
-		Draft draft = Draft.of(this, Severity.ERROR, Location.of(pass.block()), why + " before " + milling.tool().name() + " cuts: it breaks at the wall; S and M3 before it goes in").on(milling);
+		Draft draft = Draft.of(this, Severity.ERROR, Location.of(pass.block()), why + " before " + milling.tool().name()
+				+ " cuts: it breaks at the wall; S and M3 before it goes in").on(milling);
 		stop.ifPresent(word -> draft.related(Location.of(word), "the spindle stop"));
 		return draft;
 	}
@@ -79,8 +82,10 @@ public final class SpindleNotTurning extends TappingRule {
 		Setting speed = stroke.speed();
 		boolean rigid = stroke.modal().rigid().map(Setting::known).orElse(false);
 		if (!speed.isSet() && !rigid) {
-			return work.course().subprogramAlone() ? Optional.empty() : Optional.of(Draft.of(this, Severity.ERROR, Location.of(block(tapping, stroke)),
-					"no S is in force: the tap does not turn while it is fed " + new Figures(stroke.modal().unit()).length(stroke.travel())));
+			return work.course().subprogramAlone() ? Optional.empty()
+					: Optional.of(Draft.of(this, Severity.ERROR, Location.of(block(tapping, stroke)),
+							"no S is in force: the tap does not turn while it is fed " + new Figures(stroke.modal()
+									.unit()).length(stroke.travel())));
 		}
 		if (speed.known() && speed.value() <= 0) {
 			return Optional.of(Draft.of(this, Severity.ERROR, speed, stroke.block(), speed.word().map(Figures::written).orElse("S0")
@@ -101,18 +106,20 @@ public final class SpindleNotTurning extends TappingRule {
 		boolean everyTap = cycle && work.survey(tapping, StandingTaps.SURVEY, every -> every);
 		boolean own = cycle && ownSpeed(stroke);
 		Optional<MeantSpeed> old = everyTap || own ? Optional.empty() : leftOver(tapping, stroke);
-		Severity severity = !cycle || starts.equals("no") || old.isPresent() ? Severity.ERROR : everyTap || own ? Severity.INFORMATION : Severity.WARNING;
+		Severity severity = !cycle || starts.equals("no") || old.isPresent() ? Severity.ERROR : everyTap || own ? Severity.INFORMATION
+				: Severity.WARNING;
 		Optional<WordRef> word = stroke.modal().spindleWord();
 		String turn = tapping.wanted().statedThread().map(t -> t.value().hand()).orElse(Hand.RIGHT) == Hand.LEFT ? "M4" : "M3";
 		String start = old.map(speed -> speed.text() + " ").orElse("") + turn;
-		String message = word.map(w -> Figures.written(w) + " stopped the spindle").orElse("nothing starts the spindle")
-				+ " before " + tapping.tool().name() + " goes in" + (old.isPresent() ? ", and " + old.get().whose() + "; " : severity != Severity.ERROR
-						? (everyTap ? ", as before every tap of the program" : own ? ", S stands in the cycle's own block" : "") + ", and the machine profile does not say whether the cycle starts it; "
-						: ", and the " + (cycle ? "cycle" : "move") + " does not start it; ")
-				+ start + " before the block";
+		String message = word.map(w -> Figures.written(w) + " stopped the spindle").orElse("nothing starts the spindle") + " before "
+				+ tapping.tool().name() + " goes in" + (old.isPresent() ? ", and " + old.get().whose() + "; " : severity != Severity.ERROR
+						? (everyTap ? ", as before every tap of the program" : own ? ", S stands in the cycle's own block" : "")
+						+ ", and the machine profile does not say whether the cycle starts it; " : ", and the " + (cycle ? "cycle" : "move")
+						+ " does not start it; ") + start + " before the block";
 		FirstPlace place = severity == Severity.INFORMATION ? new FirstPlace(false, false) : FirstPlace.of(tapping, work);
-		Draft draft = Draft.of(this, severity, Location.of(block(tapping, stroke)), message + (place.left() && place.several() ? ", in one that goes to its own first place" : ""))
-				.from("tapping cycle starts the spindle", starts, "machine profile " + work.shop().profile().name());
+		Draft draft = Draft.of(this, severity, Location.of(block(tapping, stroke)), message + (place.left() && place.several()
+				? ", in one that goes to its own first place" : "")).from("tapping cycle starts the spindle", starts, "machine profile "
+						+ work.shop().profile().name());
 		word.ifPresent(w -> draft.related(Location.of(w), "the spindle stop"));
 		if (place.left()) {
 			draft.tells(Slip.BLOCK_LEFT_OUT);
@@ -128,12 +135,13 @@ public final class SpindleNotTurning extends TappingRule {
 
 	/** The speed that the feed was meant for, where S is the tool's before: S and M3 were left out together. */
 	private static Optional<MeantSpeed> leftOver(Tapping tapping, TapStroke stroke) {
-		return tapping.wanted().statedThread().map(thread -> thread.value().lead()).flatMap(lead -> TapFeed.of(tapping, stroke).filter(feed -> !feed.fits(lead))
-				.flatMap(feed -> MeantSpeed.of(feed, tapping, lead))).filter(MeantSpeed::leftOver);
+		return tapping.wanted().statedThread().map(thread -> thread.value().lead()).flatMap(lead -> TapFeed.of(tapping, stroke)
+				.filter(feed -> !feed.fits(lead)).flatMap(feed -> MeantSpeed.of(feed, tapping, lead))).filter(MeantSpeed::leftOver);
 	}
 
 	/** S in the block of the cycle and no M3 or M4 are written for a cycle that starts the spindle. */
 	private static boolean ownSpeed(TapStroke stroke) {
-		return stroke.step() instanceof Step.Stroke step && stroke.speed().word().filter(word -> word.block().sameBlock(step.cycle().start())).isPresent();
+		return stroke.step() instanceof Step.Stroke step && stroke.speed().word().filter(word -> word.block()
+				.sameBlock(step.cycle().start())).isPresent();
 	}
 }

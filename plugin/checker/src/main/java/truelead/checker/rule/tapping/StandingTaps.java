@@ -7,7 +7,10 @@ import truelead.checker.work.Survey;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
-/** Whether there are several taps, none of which has M3 or M4 before its cycle: the program is written for a machine whose cycle starts the spindle. */
+/**
+ * Whether there are several taps, none of which has M3 or M4 before its cycle: the program is written for a machine whose cycle starts the
+ * spindle.
+ */
 final class StandingTaps implements Survey<StandingTaps.Tap, Boolean> {
 
 	static final StandingTaps SURVEY = new StandingTaps();

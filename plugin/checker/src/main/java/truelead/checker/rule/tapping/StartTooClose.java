@@ -54,7 +54,10 @@ public final class StartTooClose extends TappingRule {
 		work.course().singlePoints().forEach(turned -> atTheFace(turned).or(() -> buried(turned)).map(Draft::finding).ifPresent(found));
 	}
 
-	/** A pass of a lathe that begins less than half a lead before the face, taken for Z0: the axis comes up to speed within the thread (common practice, no source: two leads and more). */
+	/**
+	 * A pass of a lathe that begins less than half a lead before the face, taken for Z0: the axis comes up to speed within the thread
+	 * (common practice, no source: two leads and more).
+	 */
 	private Optional<Draft> atTheFace(SinglePoint turned) {
 		double way = turned.grows() ? -1 : 1;
 		double room = way * turned.pass().from().z();
@@ -64,12 +67,17 @@ public final class StartTooClose extends TappingRule {
 		}
 		Figures figures = new Figures(turned.pass().modal().unit());
 		BlockRef at = turned.passes().get(0).begins().orElse(turned.pass().block());
-		return Optional.of(Draft.of(this, Severity.WARNING, BlockText.word(at, "ZW"), "the pass begins " + figures.length(room) + " before the face, " + figures.length(2 * lead)
-				+ ", two leads, are usual: the axis comes up to speed within the first turns, and they are off the pitch; begin at Z" + Figures.number(way * 2 * lead / figures.unit().mm(), 3))
-				.programmed("start", figures.length(room), at).from("room to come up to speed", "2 leads", "common practice, no source"));
+		return Optional.of(Draft.of(this, Severity.WARNING, BlockText.word(at, "ZW"), "the pass begins " + figures.length(room)
+				+ " before the face, " + figures.length(2 * lead)
+				+ ", two leads, are usual: the axis comes up to speed within the first turns, and they are off the pitch; begin at Z"
+				+ Figures.number(way * 2 * lead / figures.unit().mm(), 3)).programmed("start", figures.length(room), at)
+				.from("room to come up to speed", "2 leads", "common practice, no source"));
 	}
 
-	/** A pass of a lathe that begins behind the end of the work, or behind the step before its diameter, where nothing has made room for the point (geometry). */
+	/**
+	 * A pass of a lathe that begins behind the end of the work, or behind the step before its diameter, where nothing has made room for the
+	 * point (geometry).
+	 */
 	private Optional<Draft> buried(SinglePoint turned) {
 		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(Fact::stated);
 		double behind = turned.buried();
@@ -81,9 +89,12 @@ public final class StartTooClose extends TappingRule {
 		double way = Math.signum(turned.pass().to().z() - turned.pass().from().z());
 		double lead = thread.get().value().lead();
 		double right = turned.pass().from().z() - way * (behind + 2 * lead);
-		return Optional.of(Draft.of(this, Severity.WARNING, BlockText.word(at, "ZW"), "the pass begins at Z" + figures.coordinate(turned.pass().from().z()) + ", " + figures.length(behind)
-				+ " behind where the work begins, and nothing makes room for the point there: it goes straight into the work; begin at Z" + figures.coordinate(right) + ", two leads before it")
-				.programmed("start", "Z" + figures.coordinate(turned.pass().from().z()), at).from("room to come up to speed", "2 leads", "common practice, no source"));
+		return Optional.of(Draft.of(this, Severity.WARNING, BlockText.word(at, "ZW"), "the pass begins at Z"
+				+ figures.coordinate(turned.pass().from().z()) + ", " + figures.length(behind)
+				+ " behind where the work begins, and nothing makes room for the point there: it goes straight into the work; begin at Z"
+				+ figures.coordinate(right) + ", two leads before it")
+				.programmed("start", "Z" + figures.coordinate(turned.pass().from().z()), at).from("room to come up to speed", "2 leads",
+						"common practice, no source"));
 	}
 
 	@Override
@@ -97,7 +108,8 @@ public final class StartTooClose extends TappingRule {
 		double room = -stroke.direction() * (stroke.start() - surface.value());
 		double pitch = thread.get().value().lead();
 		OptionalDouble acceleration = work.shop().profile().number(ProfileKey.SPINDLE_ACCELERATION);
-		if (surface.source() == FactSource.IMPLIED || !(room >= 0) || surface.source() == FactSource.DEFAULT && room > stroke.travel() || tapping.wanted().holder().value().floats()) {
+		if (surface.source() == FactSource.IMPLIED || !(room >= 0) || surface.source() == FactSource.DEFAULT && room > stroke.travel()
+				|| tapping.wanted().holder().value().floats()) {
 			return;
 		}
 		if (acceleration.isPresent() && stroke.speed().known()) {
@@ -105,16 +117,18 @@ public final class StartTooClose extends TappingRule {
 			if (room < turns * pitch - STEP) {
 				found.accept(draft(stroke, thread.get(), surface, room, turns * pitch, Severity.WARNING, "the spindle needs "
 						+ Figures.turns(turns) + " turns to come up to S" + Figures.number(stroke.speed().value(), 1))
-						.from("acceleration", Figures.number(acceleration.getAsDouble(), 1) + " rev/s2", "machine profile " + work.shop().profile().name()));
+						.from("acceleration", Figures.number(acceleration.getAsDouble(), 1) + " rev/s2", "machine profile "
+								+ work.shop().profile().name()));
 			}
 		} else if (acceleration.isEmpty() && room < 3 * pitch - STEP) {
 			Severity severity = room < pitch - STEP ? Severity.WARNING : Severity.INFORMATION;
-			found.accept(draft(stroke, thread.get(), surface, room, 3 * pitch, severity,
-					"three pitches are usual to come up to speed").from("room to come up to speed", "3 pitches", "common practice, no source"));
+			found.accept(draft(stroke, thread.get(), surface, room, 3 * pitch, severity, "three pitches are usual to come up to speed")
+					.from("room to come up to speed", "3 pitches", "common practice, no source"));
 		}
 	}
 
-	private Draft draft(TapStroke stroke, Fact<ThreadSpec> thread, Fact<Double> surface, double room, double needed, Severity severity, String why) {
+	private Draft draft(TapStroke stroke, Fact<ThreadSpec> thread, Fact<Double> surface, double room, double needed,
+			Severity severity, String why) {
 		Figures figures = new Figures(stroke.modal().unit());
 		Setting r = stroke.step() instanceof Step.Stroke s ? s.cycle().word('R').orElse(Setting.NONE) : Setting.NONE;
 		double level = surface.value() - stroke.direction() * Math.ceil(needed * 10) / 10;

@@ -10,7 +10,10 @@ import truelead.checker.work.Survey;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
-/** A tap that drills and a drill that taps, at the same places or as the only ones of the program: their numbers are swapped, which is one slip. */
+/**
+ * A tap that drills and a drill that taps, at the same places or as the only ones of the program: their numbers are swapped, which is one
+ * slip.
+ */
 final class SwappedTools {
 
 	/** The operations of such tools in the whole program. */
@@ -64,13 +67,16 @@ final class SwappedTools {
 		SwappedTools swapped = work.derived(SwappedTools.class, SwappedTools::new);
 		boolean drill = taps(one);
 		Map<Place, Tapping> others = drill ? swapped.drillingTaps : swapped.tappingDrills;
-		Optional<Tapping> there = one.strokes().isEmpty() ? Optional.empty() : Optional.ofNullable(others.get(one.strokes().get(0).place()));
-		return there.or(() -> work.survey(one, ODD, all -> pair(all, !drill)).map(index -> (Tapping) work.operationsOfProgram().get(index))).filter(other -> other.tool().index() != one.tool().index());
+		Optional<Tapping> there = one.strokes().isEmpty() ? Optional.empty()
+				: Optional.ofNullable(others.get(one.strokes().get(0).place()));
+		return there.or(() -> work.survey(one, ODD, all -> pair(all, !drill)).map(index -> (Tapping) work.operationsOfProgram().get(index)))
+				.filter(other -> other.tool().index() != one.tool().index());
 	}
 
 	/** The first operation of the drill or of the tap, where there is one of each in the program. */
 	private static Optional<Integer> pair(List<Odd> all, boolean drill) {
-		boolean one = List.of(true, false).stream().allMatch(kind -> all.stream().filter(odd -> odd.drill() == kind).mapToInt(Odd::stay).distinct().limit(2).count() == 1);
+		boolean one = List.of(true, false).stream()
+				.allMatch(kind -> all.stream().filter(odd -> odd.drill() == kind).mapToInt(Odd::stay).distinct().limit(2).count() == 1);
 		return one ? all.stream().filter(odd -> odd.drill() == drill).map(Odd::operation).findFirst() : Optional.empty();
 	}
 }

@@ -13,7 +13,8 @@ import truelead.checker.stroke.TapStroke;
 import truelead.checker.work.Tapping;
 
 /**
- * How far one stroke's feed moves the tap in a turn of the spindle. Per minute: F / S; per revolution: F; synchronised: K (or F as the lead).
+ * How far one stroke's feed moves the tap in a turn of the spindle. Per minute: F / S; per revolution: F; synchronised: K (or F as the
+ * lead).
  *
  * @param stroke  the stroke
  * @param feed    the F or K that says it, program units
@@ -23,7 +24,10 @@ import truelead.checker.work.Tapping;
  */
 record TapFeed(TapStroke stroke, Setting feed, boolean perTurn, double speed, double advance) {
 
-	/** What a computed feed may be off the lead, as a part of it: constants such as 0.0787 for 2 mm are rounded too (common practice, no source). */
+	/**
+	 * What a computed feed may be off the lead, as a part of it: constants such as 0.0787 for 2 mm are rounded too (common practice, no
+	 * source).
+	 */
 	private static final double COMPUTED = 0.005;
 	/** The most that written decimals excuse, as a part of the lead. */
 	private static final double MOST = 0.01;
@@ -53,7 +57,8 @@ record TapFeed(TapStroke stroke, Setting feed, boolean perTurn, double speed, do
 
 	/** The lead of a synchronised move of its own that comes out; empty where there is none, or it is not known. */
 	static Optional<TapFeed> comingOut(Tapping tapping, TapStroke stroke) {
-		return stroke.back().filter(Step.Synchronised.class::isInstance).map(Step.Synchronised.class::cast).filter(out -> out.lead().known() && out.lead().value() != 0)
+		return stroke.back().filter(Step.Synchronised.class::isInstance).map(Step.Synchronised.class::cast)
+				.filter(out -> out.lead().known() && out.lead().value() != 0)
 				.map(out -> new TapFeed(stroke, out.lead(), true, Double.NaN, Math.abs(out.lead().value()) * out.modal().unit().mm()));
 	}
 
@@ -61,7 +66,8 @@ record TapFeed(TapStroke stroke, Setting feed, boolean perTurn, double speed, do
 	static List<TapFeed> alike(Tapping tapping, Predicate<TapFeed> asked) {
 		List<TapFeed> feeds = new ArrayList<>(1);
 		for (TapStroke stroke : tapping.strokes().typical()) {
-			of(tapping, stroke).filter(asked).filter(feed -> feeds.isEmpty() || feed.said().equals(feeds.get(0).said())).ifPresent(feeds::add);
+			of(tapping, stroke).filter(asked).filter(feed -> feeds.isEmpty() || feed.said().equals(feeds.get(0).said()))
+					.ifPresent(feeds::add);
 		}
 		return feeds;
 	}
@@ -77,8 +83,8 @@ record TapFeed(TapStroke stroke, Setting feed, boolean perTurn, double speed, do
 	}
 
 	/**
-	 * Whether the feed is right within half a unit of its last written decimal, limits included, but never more than 1 % of the lead: a whole
-	 * number must not excuse a wrong pitch.
+	 * Whether the feed is right within half a unit of its last written decimal, limits included, but never more than 1 % of the lead: a
+	 * whole number must not excuse a wrong pitch.
 	 */
 	boolean fits(double lead) {
 		return Math.abs(error(lead)) <= excused(lead) + 1e-9 * lead;

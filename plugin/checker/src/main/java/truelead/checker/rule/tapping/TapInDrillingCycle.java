@@ -40,8 +40,8 @@ public final class TapInDrillingCycle extends TappingRule {
 
 		@Override
 		public void of(Work work, BiConsumer<Integer, Boolean> said) {
-			work.tappings().stream().filter(one -> one.method() == Tapping.Method.CYCLE && one.cycle().filter(cycle -> cycle.kind().taps()).isPresent())
-					.forEach(one -> said.accept(one.tool().index(), true));
+			work.tappings().stream().filter(one -> one.method() == Tapping.Method.CYCLE
+					&& one.cycle().filter(cycle -> cycle.kind().taps()).isPresent()).forEach(one -> said.accept(one.tool().index(), true));
 		}
 
 		@Override
@@ -67,17 +67,24 @@ public final class TapInDrillingCycle extends TappingRule {
 		TapStroke stroke = tapping.strokes().get(0);
 		Optional<Cycle> cycle = stroke.step() instanceof Step.Stroke s ? Optional.of(s.cycle()) : Optional.empty();
 		String known = tapping.tool().facts().kind().isPresent() ? " is called a " + ToolName.of(tapping.tool().facts())
-				: " advances the pitch of " + tapping.wanted().thread().map(t -> t.value().designation()).orElse("a thread") + " a turn, as a tap does,";
+				: " advances the pitch of " + tapping.wanted().thread().map(t -> t.value().designation()).orElse("a thread")
+				+ " a turn, as a tap does,";
 		// a program with another tap in a tapping cycle, or with a rigid-tap code, is written for no self-reversing head
-		boolean head = cycle.filter(c -> c.kind() == Cycle.Kind.BORE_FEED_OUT).isPresent() && nearPitch(tapping, stroke) && stroke.modal().rigid().isEmpty() && !work.survey(tapping, TAPPING_CYCLES, others -> others);
+		boolean head = cycle.filter(c -> c.kind() == Cycle.Kind.BORE_FEED_OUT).isPresent() && nearPitch(tapping, stroke)
+				&& stroke.modal().rigid().isEmpty() && !work.survey(tapping, TAPPING_CYCLES, others -> others);
 		String said = cycle.map(c -> Figures.written(c.gWord())).orElse("this block");
 		Optional<Step> rapid = stroke.step() instanceof Step.Synchronised ? stroke.back() : Optional.empty();
 		Figures figures = new Figures(stroke.modal().unit());
 		Optional<Tapping> swapped = SwappedTools.other(tapping, work);
-		String right = swapped.isPresent() ? tapping.tool().name() + " and " + swapped.get().tool().name() + ", a " + ToolName.of(swapped.get().tool().facts()) + " that taps there, are swapped" : rapid.isPresent() ? "the synchronised move back, with the spindle reversed" : cycle.filter(c -> c.gWord().address() != 'G').isPresent() ? "CYCLE84" : code(tapping, work);
-		String message = tapping.tool().name() + known + " and " + (head
-				? said + " feeds it in and out near the pitch: right for a self-reversing tapping head alone"
-				: (rapid.isPresent() ? "comes back in rapid, which pulls" : "runs in " + said + ", which pulls") + " it out of " + figures.length(Turns.engaged(tapping, stroke)) + " of thread without reversing: the thread is torn out; " + right);
+		String right = swapped.isPresent() ? tapping.tool().name() + " and " + swapped.get().tool().name() + ", a "
+				+ ToolName.of(swapped.get().tool().facts()) + " that taps there, are swapped" : rapid.isPresent()
+				? "the synchronised move back, with the spindle reversed" : cycle.filter(c -> c.gWord().address() != 'G').isPresent()
+				? "CYCLE84" : code(tapping, work);
+		String message = tapping.tool().name() + known + " and "
+				+ (head ? said + " feeds it in and out near the pitch: right for a self-reversing tapping head alone"
+						: (rapid.isPresent() ? "comes back in rapid, which pulls" : "runs in " + said + ", which pulls") + " it out of "
+						+ figures.length(Turns.engaged(tapping, stroke))
+						+ " of thread without reversing: the thread is torn out; " + right);
 		Draft draft = Draft.of(this, head ? Severity.INFORMATION : Severity.ERROR,
 				cycle.map(c -> Location.of(c.gWord())).orElse(Location.of(rapid.map(Step::block).orElse(stroke.block()))), message);
 		tapping.tool().facts().kind().ifPresent(kind -> draft.known("tool", ToolName.of(tapping.tool().facts()), kind));
@@ -96,15 +103,20 @@ public final class TapInDrillingCycle extends TappingRule {
 
 	/** The cycle for the tap's hand; on a lathe G74 pecks, and M4 makes G84 cut the other hand. */
 	private static String code(Tapping tapping, Work work) {
-		boolean left = work.shop().profile().gCode(LEFT).contains(Meaning.TAP_LEFT) && tapping.wanted().thread().map(t -> t.value().hand() == Hand.LEFT).orElse(false);
+		boolean left = work.shop().profile().gCode(LEFT).contains(Meaning.TAP_LEFT)
+				&& tapping.wanted().thread().map(t -> t.value().hand() == Hand.LEFT).orElse(false);
 		return left ? "G74" : "G84";
 	}
 
-	/** The tapping cycle in place of the drilling one, with the feed that is right; only where the cycle has no words that mean something else in tapping. */
+	/**
+	 * The tapping cycle in place of the drilling one, with the feed that is right; only where the cycle has no words that mean something
+	 * else in tapping.
+	 */
 	private static Optional<Fix> fix(Tapping tapping, TapStroke stroke, Cycle cycle, Work work) {
 		Optional<TapFeed> feed = TapFeed.of(tapping, stroke);
 		double lead = tapping.wanted().statedThread().map(t -> t.value().lead()).orElse(Double.NaN);
-		if (feed.isEmpty() || cycle.gWord().address() != 'G' || !cycle.gWord().literal() || Double.isNaN(lead) || cycle.word('Q').isPresent() || stroke.staleFeed()) {
+		if (feed.isEmpty() || cycle.gWord().address() != 'G' || !cycle.gWord().literal() || Double.isNaN(lead)
+				|| cycle.word('Q').isPresent() || stroke.staleFeed()) {
 			return Optional.empty();
 		}
 		List<Edit> edits = new ArrayList<>();
@@ -118,7 +130,7 @@ public final class TapInDrillingCycle extends TappingRule {
 			}
 			edits.add(new Edit(Location.of(word.get()), WordText.rewrite(word.get(), feed.get().right(lead), feed.get().decimals(lead))));
 		}
-		return Optional.of(new Fix("Change " + Figures.written(cycle.gWord()) + " to " + code + " and feed " + FeedFix.text(feed.get(), lead), false,
-				"see that speed, direction and R plane suit tapping", edits));
+		return Optional.of(new Fix("Change " + Figures.written(cycle.gWord()) + " to " + code + " and feed " + FeedFix.text(feed.get(),
+				lead), false, "see that speed, direction and R plane suit tapping", edits));
 	}
 }

@@ -50,7 +50,8 @@ public final class TapThroughFixture extends TappingRule {
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
 		Optional<Fact<Double>> wall = tapping.wanted().wall().filter(Fact::stated);
 		boolean through = tapping.wanted().through().map(Fact::value).orElse(wall.isPresent());
-		if (wall.isEmpty() || !through || tapping.wanted().thread().isEmpty() || tapping.strokes().isEmpty() || !tapping.method().taps() || tapping.tool().facts().has(TapStyle.WITH_DRILL)) {
+		if (wall.isEmpty() || !through || tapping.wanted().thread().isEmpty() || tapping.strokes().isEmpty() || !tapping.method().taps()
+				|| tapping.tool().facts().has(TapStyle.WITH_DRILL)) {
 			return;
 		}
 		TapStroke stroke = tapping.strokes().get(0);
@@ -69,15 +70,18 @@ public final class TapThroughFixture extends TappingRule {
 		Figures figures = new Figures(stroke.modal().unit());
 		double enough = Math.ceil((wall.value() + lead.length(pitch) + pitch) * 10) / 10;
 		String message = "the tap goes " + figures.length(depth) + " deep through a wall of " + figures.length(wall.value()) + ": "
-				+ figures.length(depth - wall.value()) + " below it, where its " + lead.said() + " needs " + figures.length(lead.length(pitch))
-				+ ", and hits what lies there; " + figures.length(enough) + " is enough";
-		Setting z = stroke.step() instanceof Step.Stroke s ? s.cycle().word("XYZ".charAt(stroke.place().plane().axis())).orElse(Setting.NONE) : Setting.NONE;
+				+ figures.length(depth - wall.value()) + " below it, where its " + lead.said() + " needs "
+				+ figures.length(lead.length(pitch)) + ", and hits what lies there; " + figures.length(enough) + " is enough";
+		Setting z = stroke.step() instanceof Step.Stroke s
+				? s.cycle().word("XYZ".charAt(stroke.place().plane().axis())).orElse(Setting.NONE) : Setting.NONE;
 		Draft draft = Draft.of(this, Severity.WARNING, z, stroke.block(), message).programmed("depth", figures.length(depth), z)
-				.known("wall", figures.length(wall.value()), wall).known("lead of the tap", figures.length(lead.length(pitch)), lead.turns())
+				.known("wall", figures.length(wall.value()), wall)
+				.known("lead of the tap", figures.length(lead.length(pitch)), lead.turns())
 				.from("free below", figures.length(allowance), "common practice, no source")
 				.known("surface", figures.length(tapping.wanted().surface().value()), tapping.wanted().surface());
 		if (stroke.step() instanceof Step.Stroke s) {
-			LevelFix.depth(s, tapping.wanted().surface().value() + stroke.direction() * enough, false, "see what lies below the part").ifPresent(draft::fix);
+			LevelFix.depth(s, tapping.wanted().surface().value() + stroke.direction() * enough, false, "see what lies below the part")
+					.ifPresent(draft::fix);
 		}
 		return draft;
 	}

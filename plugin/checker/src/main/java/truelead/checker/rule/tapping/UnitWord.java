@@ -28,8 +28,9 @@ import truelead.grammar.Element;
 import truelead.grammar.Expression;
 
 /**
- * The unit word of the program is the wrong one, G20 for G21 or the reverse: every thread that a person named fits in the other unit and none in this one,
- * by its feed or helix, and by how far the tap goes or how wide the helix is. One finding then speaks for all that is 25.4 times off.
+ * The unit word of the program is the wrong one, G20 for G21 or the reverse: every thread that a person named fits in the other unit and
+ * none in this one, by its feed or helix, and by how far the tap goes or how wide the helix is. One finding then speaks for all that is
+ * 25.4 times off.
  */
 final class UnitWord {
 	/** No tap goes less far than this, in pitches, or further than this, in diameters (common practice, no source). */
@@ -76,8 +77,9 @@ final class UnitWord {
 		for (ThreadingOperation operation : work.operationsOfProgram()) {
 			Optional<Fact<ThreadSpec>> thread = operation.wanted().statedThread();
 			if (thread.isPresent()) {
-				boolean other = operation instanceof Tapping tapping ? tapping.method().taps() && !tapping.strokes().isEmpty() && fits(tapping, thread.get().value())
-						: operation instanceof ThreadMilling milling && !milling.passes().isEmpty() && fits(milling, thread.get().value());
+				boolean other = operation instanceof Tapping tapping ? tapping.method().taps() && !tapping.strokes().isEmpty()
+						&& fits(tapping, thread.get().value()) : operation instanceof ThreadMilling milling && !milling.passes().isEmpty()
+						&& fits(milling, thread.get().value());
 				if (!other) {
 					return false;
 				}
@@ -106,15 +108,17 @@ final class UnitWord {
 	private boolean fits(SinglePoint turned, ThreadSpec thread) {
 		double wide = 2 * turned.deepest().radius();
 		double lead = turned.passes().get(0).lead();
-		return turned.pass().modal().unit() == unit && Math.abs(lead * factor - thread.lead()) <= NEAR * thread.lead() && Math.abs(wide * factor - thread.diameter()) <= WIDE * thread.pitch()
+		return turned.pass().modal().unit() == unit && Math.abs(lead * factor - thread.lead()) <= NEAR * thread.lead()
+				&& Math.abs(wide * factor - thread.diameter()) <= WIDE * thread.pitch()
 				&& Math.abs(wide - thread.diameter()) > WIDE * thread.pitch();
 	}
 
 	private boolean fits(Tapping tapping, ThreadSpec thread) {
 		TapStroke stroke = tapping.strokes().get(0);
 		Optional<TapFeed> feed = TapFeed.of(tapping, stroke);
-		return feed.isPresent() && stroke.modal().unit() == unit && !feed.get().fits(thread.lead()) && feed.get().fitsTimes(factor, thread.lead())
-				&& !sound(stroke.travel(), thread) && sound(stroke.travel() * factor, thread);
+		return feed.isPresent() && stroke.modal().unit() == unit && !feed.get().fits(thread.lead())
+				&& feed.get().fitsTimes(factor, thread.lead()) && !sound(stroke.travel(), thread)
+				&& sound(stroke.travel() * factor, thread);
 	}
 
 	private static double advance(ThreadingOperation operation) {
@@ -130,8 +134,8 @@ final class UnitWord {
 		MillPass pass = milling.passes().get(0);
 		double lead = Math.abs(pass.lead());
 		double wide = 2 * pass.radius() / thread.diameter();
-		return pass.modal().unit() == unit && Math.abs(lead * factor - thread.lead()) <= NEAR * thread.lead() && wide * factor <= 1.05 && wide * factor >= 0.05
-				&& (wide > 1.05 || wide < 0.05);
+		return pass.modal().unit() == unit && Math.abs(lead * factor - thread.lead()) <= NEAR * thread.lead() && wide * factor <= 1.05
+				&& wide * factor >= 0.05 && (wide > 1.05 || wide < 0.05);
 	}
 
 	private Optional<Draft> draft() {
@@ -144,11 +148,11 @@ final class UnitWord {
 		String written = unit == LengthUnit.MM ? "G21" : "G20";
 		String right = unit == LengthUnit.MM ? "G20" : "G21";
 		String other = unit == LengthUnit.MM ? "inches" : "mm";
-		String message = "lengths are read in " + (unit == LengthUnit.MM ? "mm" : "inches") + ", and every thread of the program fits in " + other + ": "
-				+ thread.withoutClass().designation() + " needs " + figures.advance(thread.lead()) + " " + figures.symbol() + " a turn and gets " + figures.advance(gets)
-				+ ", its depth and width are 25.4 times off too; " + right;
-		Draft draft = Draft.of(rule, Severity.ERROR, words.get(0), message).known("the callout", thread.withoutClass().designation(), first.get())
-				.from("one inch", "25.4 mm", "ISO 31-1, exact").related(block.orElseThrow(), "the threading block");
+		String message = "lengths are read in " + (unit == LengthUnit.MM ? "mm" : "inches") + ", and every thread of the program fits in "
+				+ other + ": " + thread.withoutClass().designation() + " needs " + figures.advance(thread.lead()) + " " + figures.symbol()
+				+ " a turn and gets " + figures.advance(gets) + ", its depth and width are 25.4 times off too; " + right;
+		Draft draft = Draft.of(rule, Severity.ERROR, words.get(0), message).known("the callout", thread.withoutClass().designation(),
+				first.get()).from("one inch", "25.4 mm", "ISO 31-1, exact").related(block.orElseThrow(), "the threading block");
 		words.stream().skip(1).limit(20).forEach(at -> draft.related(at, "the unit again"));
 		boolean usual = words.stream().allMatch(at -> text(at).equalsIgnoreCase(written));
 		if (usual) {
@@ -182,6 +186,7 @@ final class UnitWord {
 	/** What a G code says of the unit on this machine: G21 cuts a thread on some lathes. */
 	private Optional<LengthUnit> unitOf(double code) {
 		List<Meaning> does = work.shop().profile().gCode(MachineProfile.tenfold(code));
-		return does.contains(Meaning.INCH) ? Optional.of(LengthUnit.INCH) : does.contains(Meaning.MILLIMETRE) ? Optional.of(LengthUnit.MM) : Optional.empty();
+		return does.contains(Meaning.INCH) ? Optional.of(LengthUnit.INCH) : does.contains(Meaning.MILLIMETRE) ? Optional.of(LengthUnit.MM)
+				: Optional.empty();
 	}
 }

@@ -14,17 +14,32 @@ import truelead.checker.rule.Severity;
 class ChasedBoreTest {
 	private static final String CYCLE = "G0 X26 Z6\nG76 P020060 Q50 R0.03\nG76 X30 Z-28 P1080 Q250 F2.0";
 	private static final String PASSES = "G0 X26 Z6\nG92 X28.5 Z-28 F2.0\nX29.2\nX29.7\nX30";
-	private static final String MOVES = "G0 X28.6\nG32 Z-28 F2.0\nG0 X26\nZ6\nX29.4\nG32 Z-28\nG0 X26\nZ6\nX30\nG32 Z-28\nG0 X26\nZ6";
+	private static final String MOVES = """
+			G0 X28.6
+			G32 Z-28 F2.0
+			G0 X26
+			Z6
+			X29.4
+			G32 Z-28
+			G0 X26
+			Z6
+			X30
+			G32 Z-28
+			G0 X26
+			Z6""";
 
 	@ParameterizedTest
 	@ValueSource(strings = {CYCLE, PASSES, MOVES})
 	void aBoreThatLeavesTooMuchOrTooLittle(String thread) {
 		assertThat(found("27.84", "-32", thread)).isEmpty();
 		assertThat(found("28.2", "-32", thread)).isEmpty();
-		assertThat(found("26.4", "-32", thread)).containsExactly("ERROR drill-too-small the hole is bored 26.4 mm, the smallest minor diameter of M30x2 (6H, assumed) is 27.835 mm: "
-				+ "1.435 mm too small, and the screw does not go in or the point cuts crests that it has no edge for; bore 27.835 mm to 28.21 mm");
-		assertThat(found("28.6", "-32", thread)).containsExactly("ERROR drill-too-big the hole is bored 28.6 mm, the largest minor diameter of M30x2 (6H, assumed) is 28.21 mm: "
-				+ "0.39 mm too big, 54 % of thread left; bore 27.835 mm to 28.21 mm");
+		assertThat(found("26.4", "-32", thread))
+				.containsExactly("ERROR drill-too-small the hole is bored 26.4 mm, the smallest minor diameter of M30x2 (6H, assumed) is "
+						+ "27.835 mm: " + "1.435 mm too small, and the screw does not go in or the point cuts crests that it has no edge "
+						+ "for; bore 27.835 mm to 28.21 mm");
+		assertThat(found("28.6", "-32", thread))
+				.containsExactly("ERROR drill-too-big the hole is bored 28.6 mm, the largest minor diameter of M30x2 (6H, assumed) "
+						+ "is 28.21 mm: " + "0.39 mm too big, 54 % of thread left; bore 27.835 mm to 28.21 mm");
 	}
 
 	@Test
@@ -51,9 +66,10 @@ class ChasedBoreTest {
 	}
 
 	private static List<String> found(String bore, String floor, String thread) {
-		String program = "(NUT)\nG21 G40 G99\nT0101 (DRILL 20)\nG97 S600 M3\nG0 X0 Z5\nG74 R1\nG74 Z-45 Q10000 F0.18\nG0 Z50\nT0303 (BORING BAR)\nG97 S900 M3\nG0 X19 Z2\nG71 U1.5 R0.5\n"
-				+ "G71 P10 Q20 U-0.3 W0.05 F0.2\nN10 G0 X33\nG1 Z0\nX" + bore + " Z-2.6\nZ" + floor + "\nN20 X19\nG70 P10 Q20 F0.1\nG0 Z50\nT0505 (THREAD M30X2 INTERNAL)\nG97 S500 M3\n" + thread
-				+ "\nG0 Z50\nM30\n";
+		String program =
+				"(NUT)\nG21 G40 G99\nT0101 (DRILL 20)\nG97 S600 M3\nG0 X0 Z5\nG74 R1\nG74 Z-45 Q10000 F0.18\nG0 Z50\nT0303 (BORING BAR)\n"
+				+ "G97 S900 M3\nG0 X19 Z2\nG71 U1.5 R0.5\n" + "G71 P10 Q20 U-0.3 W0.05 F0.2\nN10 G0 X33\nG1 Z0\nX" + bore + " Z-2.6\nZ"
+				+ floor + "\nN20 X19\nG70 P10 Q20 F0.1\nG0 Z50\nT0505 (THREAD M30X2 INTERNAL)\nG97 S500 M3\n" + thread + "\nG0 Z50\nM30\n";
 		return Samples.findings(MachineProfile.named("turning"), program).stream().filter(f -> f.severity() != Severity.INFORMATION)
 				.map(f -> f.severity() + " " + f.rule() + " " + f.message()).toList();
 	}

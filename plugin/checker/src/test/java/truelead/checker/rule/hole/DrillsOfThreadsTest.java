@@ -99,7 +99,8 @@ class DrillsOfThreadsTest {
 	/** A macro that brings the tool may bring its feed with it. */
 	@Test
 	void aMacroMaySayTheFeed() {
-		assertThat(heard(MILLED.replace("T2 M6 (DRILL 18.5)", "G65 P9200 T2 F140. (DRILL 18.5)").replace("R2. F140.", "R2."))).noneMatch(said -> said.contains("no F"));
+		assertThat(heard(MILLED.replace("T2 M6 (DRILL 18.5)", "G65 P9200 T2 F140. (DRILL 18.5)").replace("R2. F140.", "R2.")))
+				.noneMatch(said -> said.contains("no F"));
 	}
 
 	/** Who says G43 once and H alone from then on has a control that keeps it; and a machine profile may say so. */
@@ -109,15 +110,20 @@ class DrillsOfThreadsTest {
 		String milled = MILLED.replace("G43 H4", "H4");
 		assertThat(heard(milled)).isEmpty();
 		MachineProfile keeps = MachineProfile.read("base = milling-metric\ntool-change-cancels-length-offset = no\n", "bay 2").profile();
-		assertThat(Samples.findings(keeps, TAPPED.replace("G43 H3", "H3").split("\n"))).noneMatch(found -> found.rule().equals("length-offset-missing"));
+		assertThat(Samples.findings(keeps, TAPPED.replace("G43 H3", "H3").split("\n")))
+				.noneMatch(found -> found.rule().equals("length-offset-missing"));
 	}
 
-	/** Small drills take more for their size, a drill with three edges in aluminium 0.08 and more; a feed per minute read per revolution because of the tap before is said of the tap. */
+	/**
+	 * Small drills take more for their size, a drill with three edges in aluminium 0.08 and more; a feed per minute read per revolution
+	 * because of the tap before is said of the tap.
+	 */
 	@Test
 	void aDrillMayBeFedFar() {
 		assertThat(heard(TAPPED.replace("F260.", "F1300."))).isEmpty();
 		assertThat(heard(TAPPED.replace("F260.", "F2600.").replace("(DRILL 6.8)", "(DRILL)"))).isEmpty();
-		assertThat(heard(TAPPED.replace("F260.", "F2600.").replace("(DRILL 6.8)", "(REAMER 6.8)"))).noneMatch(said -> said.contains("a turn"));
+		assertThat(heard(TAPPED.replace("F260.", "F2600.").replace("(DRILL 6.8)", "(REAMER 6.8)")))
+				.noneMatch(said -> said.contains("a turn"));
 	}
 
 	/** Without a spot nothing is open where R lies: R is the other tools' with its sign lost. */
@@ -125,7 +131,9 @@ class DrillsOfThreadsTest {
 	void aDrillWhoseRLostItsSignIsDrivenIntoTheStock() {
 		String plain = TAPPED.replace("R5. F500.", "R2.5 F500.").replace("G98 G81 Z-3.5 R2.5 F200.\nX30.\n", "");
 		assertThat(heard(plain)).isEmpty();
-		one(plain.replace("R2.5 Q4.", "R-2.5 Q4."), "plane-heights-wrong", "R is at Z-2.5, and nothing is open there before T2, while another tool of the hole starts at Z2.5: the drill is driven into the stock in rapid");
+		one(plain.replace("R2.5 Q4.", "R-2.5 Q4."), "plane-heights-wrong",
+				"R is at Z-2.5, and nothing is open there before T2, while another tool of the hole starts at Z2.5: the drill is driven "
+				+ "into the stock in rapid");
 	}
 
 	@ParameterizedTest
@@ -149,10 +157,12 @@ class DrillsOfThreadsTest {
 	@Test
 	void aSpotIsNoPocketForTheDrill() {
 		assertThat(heard(TAPPED.replace("Z-3.5 R2.5", "Z-8. R2.5").replace("Z-24.5 R2.5", "Z-24.5 R-2.5"))).isEmpty();
-		assertThat(heard(TAPPED.replace("Z-3.5 R2.5", "Z-7.5 R-2.5").replace("Z-24.5 R2.5", "Z-24.5 R-2.5").replace("R5.", "R2.5"))).isEmpty();
+		assertThat(heard(TAPPED.replace("Z-3.5 R2.5", "Z-7.5 R-2.5").replace("Z-24.5 R2.5", "Z-24.5 R-2.5").replace("R5.", "R2.5")))
+				.isEmpty();
 		String milled = MILLED.replace("Z-28. R2.", "Z-28. R-2.");
 		assertThat(heard(milled)).isEmpty();
-		one(milled.replace("G1 Z-16.5", "G0 Z2.\nG1 Z-16.5"), "plane-heights-wrong", "R is at Z-2, and nothing is open there before T2, while another tool of the hole starts at Z2");
+		one(milled.replace("G1 Z-16.5", "G0 Z2.\nG1 Z-16.5"), "plane-heights-wrong",
+				"R is at Z-2, and nothing is open there before T2, while another tool of the hole starts at Z2");
 	}
 
 	private static final String TURNED = """
@@ -186,7 +196,8 @@ class DrillsOfThreadsTest {
 		one(TURNED.replace("S1800 M3", "S1800 M4"), "spindle-wrong-way", "M4 turns T1 counter-clockwise, a drill cuts turning clockwise");
 		one(TURNED.replace("S1800 M3", "S1800 M5"), "spindle-not-turning", "M5 stopped the spindle before T1 drills");
 		assertThat(heard(TURNED.replace("S1800 M3", "S1800"))).isEmpty();
-		assertThat(heard(TURNED.replace("TAP M8)", "TAP M8 LH)").replace("S1800 M3", "S1800 M4").replace("S300 M3", "S300 M4"))).noneMatch(said -> said.contains("T1 counter"));
+		assertThat(heard(TURNED.replace("TAP M8)", "TAP M8 LH)").replace("S1800 M3", "S1800 M4").replace("S300 M3", "S300 M4")))
+				.noneMatch(said -> said.contains("T1 counter"));
 	}
 
 	private static final String CHASED = """
@@ -232,14 +243,16 @@ class DrillsOfThreadsTest {
 	@Test
 	void aDrillStartsInStockWhateverTheOtherToolsHeight() {
 		String plain = TAPPED.replace("G98 G81 Z-3.5 R2.5 F200.\nX30.\n", "").replace("R2.5 Q4.", "R-2.5 Q4.");
-		one(plain, "plane-heights-wrong", "R is at Z-2.5, and nothing is open there before T2, while another tool of the hole starts at Z5");
+		one(plain, "plane-heights-wrong",
+				"R is at Z-2.5, and nothing is open there before T2, while another tool of the hole starts at Z5");
 		assertThat(heard(plain.replace("SPOT 90 DEG", "END MILL 20"))).isEmpty();
 	}
 
 	/** Z-14 without its 1: the drill's hole tells that more was meant. */
 	@Test
 	void aTapThatHardlyGoesInHoldsNoScrew() {
-		one(TAPPED.replace("G84 Z-17.", "G84 Z-5."), "thread-too-short", "the tap goes 5 mm deep, less its lead of 2.5 turns that is 1.88 mm of full thread in a hole drilled 22.46 mm deep");
+		one(TAPPED.replace("G84 Z-17.", "G84 Z-5."), "thread-too-short",
+				"the tap goes 5 mm deep, less its lead of 2.5 turns that is 1.88 mm of full thread in a hole drilled 22.46 mm deep");
 		assertThat(heard(TAPPED.replace("G84 Z-17.", "G84 Z-5.").replace("G83 Z-24.5", "G83 Z-10."))).isEmpty();
 	}
 
@@ -253,8 +266,10 @@ class DrillsOfThreadsTest {
 	@Test
 	void aDeepHoleIsPeckedOrGuided() {
 		String plunged = TAPPED.replace("G83 Z-24.5", "G81 Z-24.5").replace(" Q4.", "");
-		one(plunged.replace("Z-24.5", "Z-245."), "drill-too-deep", "T2 goes down 247.5 mm in one stroke, 36 times its diameter, and the thread is 17 mm deep: the drill jams in its chips");
-		String guided = plunged.replace("T3 M6 (M8 TAP)", "T4 M6 (GUN DRILL 6.8)\nG0 X10. Y10. S2300 M3\nG43 H4 Z25. M8\nG98 G81 Z-245. R2.5 F60.\nX30.\nG80\nT3 M6 (M8 TAP)");
+		one(plunged.replace("Z-24.5", "Z-245."), "drill-too-deep",
+				"T2 goes down 247.5 mm in one stroke, 36 times its diameter, and the thread is 17 mm deep: the drill jams in its chips");
+		String guided = plunged.replace("T3 M6 (M8 TAP)",
+				"T4 M6 (GUN DRILL 6.8)\nG0 X10. Y10. S2300 M3\nG43 H4 Z25. M8\nG98 G81 Z-245. R2.5 F60.\nX30.\nG80\nT3 M6 (M8 TAP)");
 		assertThat(heard(guided)).isEmpty();
 	}
 
@@ -268,7 +283,8 @@ class DrillsOfThreadsTest {
 		assertThat(heard(odd.replace("Z-34.5", "Z-34.5 (OIL WAY)"))).isEmpty();
 		assertThat(heard(odd.replace("X70. Z-24.5", "X70."))).isEmpty();
 		String less = row.replaceFirst("R5. F500.\nX30.\nX50.\nX70.\nX90.", "R5. F500.\nX30.\nX50. Z-12.\nX70. Z-17.\nX90.");
-		one(less, "thread-too-short", "the tap goes to Z-12 at this hole, at the other 4 to Z-17, and all are drilled alike: its thread is 5 mm shorter");
+		one(less, "thread-too-short", "the tap goes to Z-12 at this hole, at the other 4 to Z-17, and all are drilled alike: its thread is "
+				+ "5 mm shorter");
 		assertThat(heard(less.replace("Z-12.", "Z-12. (SHORT STUD)"))).isEmpty();
 	}
 

@@ -13,8 +13,9 @@ import truelead.checker.rule.Severity;
 class SideHoleTest {
 
 	private static List<Finding> found(String drill, String to, String tap) {
-		return Samples.findings(MachineProfile.named("turning"), "G21 G98", "T0808 (" + drill + ")", "S3500 M13", "G0 C0", "G0 X24. Z-12.", "G1 X" + to + " F180", "G0 X24.", "G0 X80. Z20.", "T0909 (M4 TAP)",
-				"S400 M13", "G0 C0", "G0 X28. Z-12.", "G88 X" + tap + " R0 F280", "G80", "G0 X80. Z20.", "M15", "M30");
+		return Samples.findings(MachineProfile.named("turning"), "G21 G98", "T0808 (" + drill + ")", "S3500 M13", "G0 C0", "G0 X24. Z-12.",
+				"G1 X" + to + " F180", "G0 X24.", "G0 X80. Z20.", "T0909 (M4 TAP)", "S400 M13", "G0 C0", "G0 X28. Z-12.",
+				"G88 X" + tap + " R0 F280", "G80", "G0 X80. Z20.", "M15", "M30");
 	}
 
 	private static List<String> loud(String drill, String to, String tap) {

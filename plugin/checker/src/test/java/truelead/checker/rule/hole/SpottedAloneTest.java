@@ -11,8 +11,9 @@ import truelead.checker.rule.Severity;
 class SpottedAloneTest {
 
 	private static Finding missing(String spot, String depth) {
-		return Samples.findings("O1", "G21 G90 G17", "T1 M6 (" + spot + ")", "G54 G0 X10 Y10 S2500 M3", "G43 H1 Z20", "G81 Z" + depth + " R2 F200", "X30", "G80", "T3 M6 (M6 TAP)",
-				"G54 G0 X10 Y10 S500 M3", "G43 H3 Z20", "G84 Z-12 R5 F500", "X30", "G80", "M30").stream().filter(f -> f.rule().equals("hole-missing")).findFirst().orElseThrow();
+		return Samples.findings("O1", "G21 G90 G17", "T1 M6 (" + spot + ")", "G54 G0 X10 Y10 S2500 M3", "G43 H1 Z20",
+				"G81 Z" + depth + " R2 F200", "X30", "G80", "T3 M6 (M6 TAP)", "G54 G0 X10 Y10 S500 M3", "G43 H3 Z20", "G84 Z-12 R5 F500",
+				"X30", "G80", "M30").stream().filter(f -> f.rule().equals("hole-missing")).findFirst().orElseThrow();
 	}
 
 	@Test
@@ -37,6 +38,7 @@ class SpottedAloneTest {
 
 	@Test
 	void aCentreDrillThatGoesAsDeepAsTheThreadMakesItsHole() {
-		assertThat(missing("CENTER DRILL FORM D", "-16").severity()).as("DIN 332-2: it drills for the thread").isEqualTo(Severity.INFORMATION);
+		assertThat(missing("CENTER DRILL FORM D", "-16").severity()).as("DIN 332-2: it drills for the thread")
+				.isEqualTo(Severity.INFORMATION);
 	}
 }

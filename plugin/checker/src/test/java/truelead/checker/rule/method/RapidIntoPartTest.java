@@ -35,12 +35,14 @@ class RapidIntoPartTest {
 	@CsvSource({"G0 Z50., T2 goes to Z-50", "G0 Z60., T3 goes to Z-60"})
 	void theRetractGoesDown(String retract, String message) {
 		assertThat(heard(FLANGE)).isEmpty();
-		one(FLANGE.replace(retract, retract.replace("Z", "Z-")), "rapid-into-part", message + " in rapid, below what it has cut, and cuts nothing there");
+		one(FLANGE.replace(retract, retract.replace("Z", "Z-")), "rapid-into-part",
+				message + " in rapid, below what it has cut, and cuts nothing there");
 	}
 
 	@Test
 	void wayDownToALowerFaceIsNone() {
-		assertThat(heard(FLANGE.replace("G80\nG0 Z50.", "G80\nG0 Z-10.\nG99 G81 X60. Z-40. R-20. F260.\nG80\nG0 Z50.").replace("G80\nG0 Z60.", "X60. Z-35. R-16.\nG80\nG0 Z60."))).isEmpty();
+		assertThat(heard(FLANGE.replace("G80\nG0 Z50.", "G80\nG0 Z-10.\nG99 G81 X60. Z-40. R-20. F260.\nG80\nG0 Z50.")
+				.replace("G80\nG0 Z60.", "X60. Z-35. R-16.\nG80\nG0 Z60."))).isEmpty();
 	}
 
 	/** Without its length the tool's Z counts from elsewhere. */

@@ -20,8 +20,9 @@ class CutterTooBigTest {
 
 	private static boolean found(String thread, double pitch, double cutter) {
 		String radius = String.format(Locale.ROOT, "%.3f", (20 - cutter) / 2);
-		return Samples.findings(MachineProfile.generic(), "G21 G90 G94 G17", "T1 M6 (THREAD MILL D" + cutter + " " + thread + ")", "G54 G0 X0 Y0 S2600 M3", "G43 H1 Z10",
-				"G0 Z" + -3 * pitch, "G1 X" + radius + " F120", "G3 I-" + radius + " J0 Z" + -2 * pitch, "G3 I-" + radius + " J0 Z" + -pitch, "G3 I-" + radius + " J0 Z0",
-				"G1 X0", "G0 Z10", "M30").stream().anyMatch(f -> f.rule().equals("cutter-too-big"));
+		return Samples.findings(MachineProfile.generic(), "G21 G90 G94 G17", "T1 M6 (THREAD MILL D" + cutter + " " + thread + ")",
+				"G54 G0 X0 Y0 S2600 M3", "G43 H1 Z10", "G0 Z" + -3 * pitch, "G1 X" + radius + " F120", "G3 I-" + radius + " J0 Z"
+				+ -2 * pitch, "G3 I-" + radius + " J0 Z" + -pitch, "G3 I-" + radius + " J0 Z0", "G1 X0", "G0 Z10", "M30").stream()
+				.anyMatch(f -> f.rule().equals("cutter-too-big"));
 	}
 }

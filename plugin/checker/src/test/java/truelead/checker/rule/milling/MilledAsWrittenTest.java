@@ -22,8 +22,9 @@ class MilledAsWrittenTest {
 
 	/** A thread from 15 deep to above the surface about X0 Y0, up and counter-clockwise by full circles. */
 	private static List<String> milled(double drill, String tool, double radius, double pitch) {
-		List<String> blocks = new ArrayList<>(List.of("G21 G90 G17 G94", text("T1 M6 (DRILL %.1f)", drill), "G54 G0 X0 Y0 S900 M3", "G43 H1 Z20.", "G81 Z-36. R3. F120", "G80",
-				"T2 M6 (" + tool + ")", "G0 X0 Y0 S2500 M3", "G43 H2 Z20.", text("G0 Z%.4f", -15 - pitch / 4), text("G3 X%.4f Y0 Z-15. I%.4f J0 F150", radius, radius / 2)));
+		List<String> blocks = new ArrayList<>(List.of("G21 G90 G17 G94", text("T1 M6 (DRILL %.1f)", drill), "G54 G0 X0 Y0 S900 M3",
+				"G43 H1 Z20.", "G81 Z-36. R3. F120", "G80", "T2 M6 (" + tool + ")", "G0 X0 Y0 S2500 M3", "G43 H2 Z20.",
+				text("G0 Z%.4f", -15 - pitch / 4), text("G3 X%.4f Y0 Z-15. I%.4f J0 F150", radius, radius / 2)));
 		double z = -15;
 		while (z < pitch) {
 			z += pitch;
@@ -38,8 +39,10 @@ class MilledAsWrittenTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = {"M14X1.5 THREAD MILL D10 PITCH 0.5-1.5", "M14X1.5 THREAD MILL D10 PITCH 0.5 - 2.0MM", "M14X1.5 GEWINDEFRAESER D=10 P=1-2", "M14X1.5 THREAD MILL D10 MAX PITCH 2.0",
-			"M14X1.5 THREAD MILL D10 1.0 TO 2.0 PITCH", "M14X1.5 THREAD MILL D10 32-14 TPI", "M14X1.5 THREAD MILL D10 - 1.5 PITCH", "THREAD MILL DIA. 10 P1.5 - M14X1.5", "THREAD MILL D10 P1.5-M14X1.5"})
+	@ValueSource(strings = {"M14X1.5 THREAD MILL D10 PITCH 0.5-1.5", "M14X1.5 THREAD MILL D10 PITCH 0.5 - 2.0MM",
+			"M14X1.5 GEWINDEFRAESER D=10 P=1-2", "M14X1.5 THREAD MILL D10 MAX PITCH 2.0", "M14X1.5 THREAD MILL D10 1.0 TO 2.0 PITCH",
+			"M14X1.5 THREAD MILL D10 32-14 TPI", "M14X1.5 THREAD MILL D10 - 1.5 PITCH", "THREAD MILL DIA. 10 P1.5 - M14X1.5",
+			"THREAD MILL D10 P1.5-M14X1.5"})
 	void whatACutterCanMakeIsNotItsPitch(String tool) {
 		assertThat(loud(milled(12.5, tool, 2, 1.5))).isEmpty();
 	}
@@ -47,7 +50,8 @@ class MilledAsWrittenTest {
 	@ParameterizedTest
 	@ValueSource(strings = {"M14X1.5 THREAD MILL D10 - 1.0 PITCH", "M14X1.5 THREAD MILL D10 P1.0 - 3 FLUTE", "M14X1.5 TM D10 PITCH 1"})
 	void onePitchIsThatOfTheCutter(String tool) {
-		assertThat(loud(milled(12.5, tool, 2, 1.5))).singleElement().satisfies(f -> assertThat(f.rule()).isEqualTo("cutter-pitch-mismatch"));
+		assertThat(loud(milled(12.5, tool, 2, 1.5))).singleElement()
+				.satisfies(f -> assertThat(f.rule()).isEqualTo("cutter-pitch-mismatch"));
 	}
 
 	/** EG M10: 10 + 1.299 x 1.5 = 11.949 (DIN 8140-2, ASME B18.29.1; from memory). */
@@ -58,7 +62,8 @@ class MilledAsWrittenTest {
 		assertThat(loud(milled(10.4, tool, 1.4745, 1.5))).isEmpty();
 		assertThat(loud(milled(10.4, tool, 0.5, 1.5))).singleElement().satisfies(f -> {
 			assertThat(f.rule()).isEqualTo("helix-off-size");
-			assertThat(f.message()).startsWith("2 x R0.5 mm + cutter 9 mm cuts 10 mm, M10x1.5 for a wire insert needs at least 11.949 mm: 1.949 mm too small; radius 1.474 mm");
+			assertThat(f.message()).startsWith("2 x R0.5 mm + cutter 9 mm cuts 10 mm, M10x1.5 for a wire insert needs at least 11.949 mm: "
+					+ "1.949 mm too small; radius 1.474 mm");
 		});
 	}
 
@@ -66,8 +71,10 @@ class MilledAsWrittenTest {
 	void helixAndDrillAgainstTheCalloutAreOneFinding() {
 		assertThat(loud(milled(16.5, "THREAD MILL D10 P1.5 M18X1", 4, 1.5))).singleElement().satisfies(f -> {
 			assertThat(f.rule()).isEqualTo("helix-off-pitch");
-			assertThat(f.message()).endsWith("step Z 1.000 a turn and another drill, or mend the callout: helix and the drill of 16.5 mm make M18x1.5");
-			assertThat(f.fixes()).singleElement().satisfies(fix -> assertThat(fix.edits()).singleElement().satisfies(edit -> assertThat(edit.text()).isEqualTo("M18x1.5")));
+			assertThat(f.message()).endsWith("step Z 1.000 a turn and another drill, or mend the callout: helix and the drill of 16.5 mm "
+					+ "make M18x1.5");
+			assertThat(f.fixes()).singleElement().satisfies(fix -> assertThat(fix.edits()).singleElement()
+					.satisfies(edit -> assertThat(edit.text()).isEqualTo("M18x1.5")));
 		});
 	}
 
@@ -87,7 +94,8 @@ class MilledAsWrittenTest {
 		double z = -15;
 		for (int quarter = 0; z < 1.5; quarter++) {
 			z += 0.375;
-			blocks.add(List.of("G2 X0 Y2. I-2. J0", "G2 X-2. Y0 I0 J-2.", "G2 X0 Y-2. I2. J0", "G2 X2. Y0 I0 J2.").get(quarter % 4) + text(" Z%.3f", z));
+			blocks.add(List.of("G2 X0 Y2. I-2. J0", "G2 X-2. Y0 I0 J-2.", "G2 X0 Y-2. I2. J0", "G2 X2. Y0 I0 J2.").get(quarter % 4)
+					+ text(" Z%.3f", z));
 		}
 		blocks.addAll(List.of("G2 X0 Y0 Z1.875 I-1. J0", "G0 Z20.", "M30"));
 
@@ -99,16 +107,19 @@ class MilledAsWrittenTest {
 	@ParameterizedTest
 	@CsvSource({"G17, 'X, Z, I and K', G18", "G19, 'X, Y, I and J', G17"})
 	void arcsOfAnotherPlaneAreOneFinding(String inForce, String words, String right) {
-		List<String> blocks = new ArrayList<>(List.of("G21 G90 " + inForce + " G94", "T2 M6 (THREAD MILL D10 M16X1.5)", "G54 G0 X0 Y0 Z0 S2500 M3"));
+		List<String> blocks = new ArrayList<>(List.of("G21 G90 " + inForce + " G94", "T2 M6 (THREAD MILL D10 M16X1.5)",
+				"G54 G0 X0 Y0 Z0 S2500 M3"));
 		boolean side = right.equals("G18");
 		for (int turn = 1; turn < 6; turn++) {
-			blocks.add(side ? text("G3 X0 Z0 Y%.1f I-3. K1. F150", -15 + 1.5 * turn) : text("G3 X0 Y0 Z%.1f I-3. J1. F150", -15 + 1.5 * turn));
+			blocks.add(side ? text("G3 X0 Z0 Y%.1f I-3. K1. F150", -15 + 1.5 * turn)
+					: text("G3 X0 Y0 Z%.1f I-3. J1. F150", -15 + 1.5 * turn));
 		}
 		blocks.addAll(List.of("G0 Z20.", "M30"));
 
 		assertThat(loud(blocks)).extracting(Finding::rule).containsOnlyOnce("plane-wrong").doesNotContain("arc-not-closed");
 		assertThat(loud(blocks)).filteredOn(f -> f.rule().equals("plane-wrong"))
-				.allSatisfy(f -> assertThat(f.message()).startsWith(inForce + " is in force, the arc is written for " + words).endsWith(right + " before the tool goes in"));
+				.allSatisfy(f -> assertThat(f.message()).startsWith(inForce + " is in force, the arc is written for " + words)
+						.endsWith(right + " before the tool goes in"));
 	}
 
 	/** About the point over against the hole's centre, seen from where the circle begins; the hole 9 mm off, and 4 mm. */

@@ -8,7 +8,10 @@ import truelead.checker.Samples;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
 
-/** Milled threads of further hands: with a relief at the bottom, of several starts, round the zero of the offset, with one circle beside the others. */
+/**
+ * Milled threads of further hands: with a relief at the bottom, of several starts, round the zero of the offset, with one circle beside the
+ * others.
+ */
 class MilledByFurtherHandsTest {
 
 	private static final String RELIEF = """
@@ -126,11 +129,13 @@ class MilledByFurtherHandsTest {
 	private static String start(int side) {
 		String x = side < 0 ? "-8." : "8.";
 		String i = side < 0 ? "8." : "-8.";
-		return "G0 Z-21.5\nG3 X" + x + " Y0 Z-20. R4. F140\n" + turns("G3 X" + x + " Y0 I" + i + " J0", -20, 3, 8) + "G3 X0 Y0 Z5.5 R4.\nG0 Z20.\n";
+		return "G0 Z-21.5\nG3 X" + x + " Y0 Z-20. R4. F140\n" + turns("G3 X" + x + " Y0 I" + i + " J0", -20, 3, 8)
+				+ "G3 X0 Y0 Z5.5 R4.\nG0 Z20.\n";
 	}
 
 	private static List<Finding> grave(String program) {
-		return Samples.findings(program.lines().toArray(String[]::new)).stream().filter(finding -> finding.severity() != Severity.INFORMATION).toList();
+		return Samples.findings(program.lines().toArray(String[]::new)).stream()
+				.filter(finding -> finding.severity() != Severity.INFORMATION).toList();
 	}
 
 	private static Finding one(String program, String rule) {
@@ -141,7 +146,8 @@ class MilledByFurtherHandsTest {
 
 	@Test
 	void aGrooveAtTheBottomIsNoBore() {
-		for (String cutter : List.of("SLOT CUTTER D20 UNDERCUT MILL", "NUTENFRAESER D20 FREISTICH", "T-SLOT MILL D20", "GROOVING CUTTER D20")) {
+		for (String cutter : List.of("SLOT CUTTER D20 UNDERCUT MILL", "NUTENFRAESER D20 FREISTICH", "T-SLOT MILL D20",
+				"GROOVING CUTTER D20")) {
 			assertThat(grave(RELIEF.formatted(cutter))).as(cutter).isEmpty();
 		}
 		assertThat(one(RELIEF.formatted("END MILL D20"), "drill-too-big").message()).contains("milled 36.4 mm");
@@ -149,13 +155,15 @@ class MilledByFurtherHandsTest {
 
 	@Test
 	void belowTheDrilledHoleAGrooveDoesNotHelp() {
-		assertThat(one(RELIEF.formatted("UNDERCUT MILL D20").replace("G81 Z-26.", "G81 Z-22."), "cutter-hits-bottom").message()).contains("1.25 mm into the bottom");
+		assertThat(one(RELIEF.formatted("UNDERCUT MILL D20").replace("G81 Z-26.", "G81 Z-22."), "cutter-hits-bottom").message())
+				.contains("1.25 mm into the bottom");
 	}
 
 	@Test
 	void eachStartIsMilled() {
 		assertThat(grave(STARTS + start(1) + start(-1) + "M30\n")).isEmpty();
-		assertThat(one(STARTS + start(1) + "M30\n", "helix-uneven").message()).startsWith("1 of 2 starts of M30x3P1.5 is cut to the whole depth; begin each start 1.500 farther along Z");
+		assertThat(one(STARTS + start(1) + "M30\n", "helix-uneven").message())
+				.startsWith("1 of 2 starts of M30x3P1.5 is cut to the whole depth; begin each start 1.500 farther along Z");
 		assertThat(one(STARTS + start(1) + start(1) + "M30\n", "helix-uneven").message()).startsWith("all passes run in one groove");
 		assertThat(grave(STARTS.replace("D14 SINGLE", "D14 MULTI TOOTH P1.5") + start(1) + "M30\n")).isEmpty();
 	}
@@ -179,21 +187,25 @@ class MilledByFurtherHandsTest {
 		assertThat(grave(CONVENTIONAL.formatted("-10.4775"))).isEmpty();
 		Finding odd = one(CONVENTIONAL.formatted("-10.7445"), "helix-off-size");
 		assertThat(odd.at().line()).isEqualTo(15);
-		assertThat(odd.message()).startsWith("this circle goes round a centre 0.267 mm beside that of the circles next to it, X0 Y0, with a radius of 10.745 mm in place of 10.478 mm");
+		assertThat(odd.message()).startsWith("this circle goes round a centre 0.267 mm beside that of the circles next to it, X0 Y0, with "
+				+ "a radius of 10.745 mm in place of 10.478 mm");
 	}
 
 	@Test
 	void withoutG91TheFirstTurnIsMeasuredByTheThread() {
-		String program = STARTS.replace("M30X3 P1.5", "M30X1.5, THROUGH") + "G0 Z3.75\nG2 X8. Y0 Z3. I4. J0 F110\n" + "G2 I-8. Z-1.5\n".repeat(20) + "G2 X0 Y0 Z-2.25 I-4. J0\nG0 Z30.\nM30\n";
+		String program = STARTS.replace("M30X3 P1.5", "M30X1.5, THROUGH") + "G0 Z3.75\nG2 X8. Y0 Z3. I4. J0 F110\n"
+				+ "G2 I-8. Z-1.5\n".repeat(20) + "G2 X0 Y0 Z-2.25 I-4. J0\nG0 Z30.\nM30\n";
 		assertThat(one(program, "helix-uneven").message()).contains("advances 4.5 mm, its share of the lead 1.500 is 1.5 mm");
 	}
 
 	@Test
 	void aFlatDrillThatStopsInTheWallIsToldToo() {
-		String program = STARTS.replace("DRILL 28.5", "FLAT DRILL 28.5").replace("Z-36.", "Z-18.").replace("M30X3 P1.5", "M30X1.5 THRU 20 PLATE")
-				+ "G0 Z-21.75\nG3 X8. Y0 Z-21. I4. J0 F110\n" + turns("G3 I-8.", -21, 1.5, 15) + "G3 X0 Y0 Z2.25 I-4. J0\nG0 Z30.\nM30\n";
+		String program = STARTS.replace("DRILL 28.5", "FLAT DRILL 28.5").replace("Z-36.", "Z-18.").replace("M30X3 P1.5",
+				"M30X1.5 THRU 20 PLATE") + "G0 Z-21.75\nG3 X8. Y0 Z-21. I4. J0 F110\n" + turns("G3 I-8.", -21, 1.5, 15)
+				+ "G3 X0 Y0 Z2.25 I-4. J0\nG0 Z30.\nM30\n";
 		assertThat(grave(program.replace("Z-18. R2.", "Z-24. R2."))).isEmpty();
-		assertThat(one(program, "cutter-hits-bottom").message()).contains("the wall is 20 mm: the last 2 mm is not drilled, and the end runs into it; drill 2 mm deeper");
+		assertThat(one(program, "cutter-hits-bottom").message())
+				.contains("the wall is 20 mm: the last 2 mm is not drilled, and the end runs into it; drill 2 mm deeper");
 	}
 
 	@Test
@@ -218,14 +230,17 @@ class MilledByFurtherHandsTest {
 				G3 X11. Y0 Z-15.75 I5.5 J0 F140
 				""" + turns("G3 I-11.", -15.75, 1.5, 11) + "G3 X0 Y0 Z1.5 I-5.5 J0\nG0 Z30.\nM30\n";
 		assertThat(grave(program.replace("G85 Z-14.", "G85 Z-17."))).isEmpty();
-		assertThat(one(program, "cutter-hits-bottom").message()).contains("full diameter down to 14 mm: 2.5 mm into the floor, where the hole is narrower; bore 2.5 mm deeper");
+		assertThat(one(program, "cutter-hits-bottom").message())
+				.contains("full diameter down to 14 mm: 2.5 mm into the floor, where the hole is narrower; bore 2.5 mm deeper");
 		// the bore may come out of the wall where nobody says that it does not
 		assertThat(grave(program.replace(" BLIND", ""))).isEmpty();
 	}
 
 	@Test
 	void aBoltsRootFollowsItsLead() {
-		String bolt = "G21 G17 G90 G40 G80\nT2 M6 (THREAD MILL D14 SINGLE)\n(M20X%s EXTERNAL)\nS2400 M3\nG54 G0 X40. Y0\nG43 H2 Z20.\nG0 Z1.5\nG1 X30. F500\nG1 X16.08 F150\n" + turns("G2 I-16.08", 1.5, -1.5, 13) + "G1 X40.\nG0 Z20.\nM30\n";
+		String bolt =
+				"G21 G17 G90 G40 G80\nT2 M6 (THREAD MILL D14 SINGLE)\n(M20X%s EXTERNAL)\nS2400 M3\nG54 G0 X40. Y0\nG43 H2 Z20.\nG0 Z1.5\n"
+				+ "G1 X30. F500\nG1 X16.08 F150\n" + turns("G2 I-16.08", 1.5, -1.5, 13) + "G1 X40.\nG0 Z20.\nM30\n";
 		one(bolt.formatted("1"), "helix-off-pitch");
 	}
 
@@ -238,24 +253,29 @@ class MilledByFurtherHandsTest {
 		}
 		program.append("X0 Y0 Z2.75 R4.\nG0 Z20.\nM30\n");
 		String left = program.toString().replace("G3 X-4. Y6.9282 Z-8.5 R8.\n", "");
-		assertThat(one(left, "arc-not-closed").message()).contains("R takes the short way, 120 degrees, between ends that are more than half a turn apart on its circle");
+		assertThat(one(left, "arc-not-closed").message())
+				.contains("R takes the short way, 120 degrees, between ends that are more than half a turn apart on its circle");
 		Finding stray = one(program.toString().replace("X-4. Y-6.9282 Z-8.0 R8.", "X-5.5 Y-6.9282 Z-8.0 R8."), "arc-not-closed");
 		assertThat(stray.message()).contains("beside the circle of the others");
 	}
 
 	@Test
 	void theTitlesBareNameDoesNotHideWhatIsSaidOfTheDepth() {
-		for (String head : List.of("O1 (PLATE M30X1.5)\n(M30X1.5 - 6H, 20 DEEP)\n", "O1 (PLATE M30X1.5-6H)\n(THREAD: M30X1.5, DEPTH 20)\n")) {
-			String program = head + STARTS.replace("M30X3 P1.5", "M30X1.5") + "G0 Z-12.75\nG3 X8. Y0 Z-12. R4. F110\n" + turns("G3 X8. Y0 I-8. J0", -12, 1.5, 9) + "G3 X0 Y0 Z2.25 R4.\nG0 Z20.\nM30\n";
+		for (String head : List.of("O1 (PLATE M30X1.5)\n(M30X1.5 - 6H, 20 DEEP)\n",
+				"O1 (PLATE M30X1.5-6H)\n(THREAD: M30X1.5, DEPTH 20)\n")) {
+			String program = head + STARTS.replace("M30X3 P1.5", "M30X1.5") + "G0 Z-12.75\nG3 X8. Y0 Z-12. R4. F110\n"
+					+ turns("G3 X8. Y0 I-8. J0", -12, 1.5, 9) + "G3 X0 Y0 Z2.25 R4.\nG0 Z20.\nM30\n";
 			assertThat(one(program, "helix-too-short").message()).as(head).contains("the thread is 20 mm deep");
 		}
 	}
 
 	@Test
 	void aLeadInAndALeadOutAloneCutNoThread() {
-		String program = STARTS.replace("M30X3 P1.5", "M30X1.5") + "G0 Z-18.75\nG3 X8. Y0 Z-18. I4. J0 F110\nTURNSG3 X0 Y0 Z2.25 I-4. J0\nG0 Z30.\nM30\n";
+		String program = STARTS.replace("M30X3 P1.5", "M30X1.5")
+				+ "G0 Z-18.75\nG3 X8. Y0 Z-18. I4. J0 F110\nTURNSG3 X0 Y0 Z2.25 I-4. J0\nG0 Z30.\nM30\n";
 		assertThat(grave(program.replace("TURNS", turns("G3 I-8.", -18, 1.5, 13)))).isEmpty();
 		Finding alone = one(program.replace("TURNS", ""), "helix-too-short");
-		assertThat(alone.message()).startsWith("the cutter leads in from the middle of the hole and out to it again without a turn round it: no thread is cut");
+		assertThat(alone.message()).startsWith("the cutter leads in from the middle of the hole and out to it again without a turn round "
+				+ "it: no thread is cut");
 	}
 }

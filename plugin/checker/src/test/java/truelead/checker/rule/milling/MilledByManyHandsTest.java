@@ -136,7 +136,8 @@ class MilledByManyHandsTest {
 	private static String outside(double... radii) {
 		StringBuilder passes = new StringBuilder();
 		for (double radius : radii) {
-			passes.append("G0 X40 Y7\nG0 Z1.5\nG1 X").append(radius + 7).append(" Y7 F800\nG3 X").append(radius).append(" Y0 I0 J-7 F200\n");
+			passes.append("G0 X40 Y7\nG0 Z1.5\nG1 X").append(radius + 7).append(" Y7 F800\nG3 X").append(radius)
+					.append(" Y0 I0 J-7 F200\n");
 			for (int turn = 0; turn < 5; turn++) {
 				passes.append("G2 I-").append(radius).append(" Z").append(-1.5 * turn).append('\n');
 			}
@@ -148,7 +149,8 @@ class MilledByManyHandsTest {
 	private static String levels(double... bottoms) {
 		StringBuilder levels = new StringBuilder();
 		for (double z : bottoms) {
-			levels.append("G1 X0 Y0 Z").append(z - 0.375).append(" F1000\nG3 X5.5 Z").append(z).append(" I2.75 F160\nG3 I-5.5 Z").append(z + 1.5).append("\nG3 X0 Z").append(z + 1.875).append(" I-2.75\n");
+			levels.append("G1 X0 Y0 Z").append(z - 0.375).append(" F1000\nG3 X5.5 Z").append(z).append(" I2.75 F160\nG3 I-5.5 Z")
+					.append(z + 1.5).append("\nG3 X0 Z").append(z + 1.875).append(" I-2.75\n");
 		}
 		return LEVELS.formatted(levels.toString().strip());
 	}
@@ -164,8 +166,10 @@ class MilledByManyHandsTest {
 	@Test
 	void aCutterThatGoesAcrossBelowTheSurfaceGoesThroughTheWall() {
 		assertThat(loud(ROW)).isEmpty();
-		one(ROW.replace("G90 G0 Z10\nG0 X100", "G0 Z10\nG0 X100"), "exit-scars-thread", "at rapid 6.13 mm below the surface: through the wall of the hole; G91 is in force, G90 before the way out");
-		one(ROW.replace("G90 G0 Z10\nG0 X100", "G90\nG0 X100"), "exit-scars-thread", "at rapid 16.13 mm below the surface: through the wall of the hole; up above the surface first");
+		one(ROW.replace("G90 G0 Z10\nG0 X100", "G0 Z10\nG0 X100"), "exit-scars-thread",
+				"at rapid 6.13 mm below the surface: through the wall of the hole; G91 is in force, G90 before the way out");
+		one(ROW.replace("G90 G0 Z10\nG0 X100", "G90\nG0 X100"), "exit-scars-thread",
+				"at rapid 16.13 mm below the surface: through the wall of the hole; up above the surface first");
 		one(ROW.replace("G90 G0 Z10\nG0 X100", "G90 G0 X100 Z10"), "exit-scars-thread", "at rapid 16.13 mm below the surface");
 		one(ROW.replace("G90 G0 Z10\nG0 X100", "G90 G0 Z-10\nG0 X100"), "exit-scars-thread", "at rapid 10 mm below the surface");
 		String twoInOneFile = "O1\n" + ROW.replace("G90 G0 Z10\nG0 X100", "G90 G0 Z-10\nG0 X100") + "O2\n" + ROW;
@@ -181,18 +185,24 @@ class MilledByManyHandsTest {
 	/** Upwards, counter-clockwise from below the surface, on a flat arc that swings away from the bolt. */
 	@Test
 	void outsideAFlatLeadInIsRight() {
-		String up = BOSS.formatted("G0 Z-6\nG1 X34.08 Y-7 F800\nG2 X27.08 Y0 I0 J7 F200\nG3 I-27.08 Z-4.5\nG3 I-27.08 Z-3\nG3 I-27.08 Z-1.5\nG3 I-27.08 Z0\nG3 I-27.08 Z1.5\nG2 X34.08 Y7 I7 J0");
+		String up =
+				BOSS.formatted("G0 Z-6\nG1 X34.08 Y-7 F800\nG2 X27.08 Y0 I0 J7 F200\nG3 I-27.08 Z-4.5\nG3 I-27.08 Z-3\nG3 I-27.08 Z-1.5\n"
+						+ "G3 I-27.08 Z0\nG3 I-27.08 Z1.5\nG2 X34.08 Y7 I7 J0");
 		assertThat(loud(up)).isEmpty();
-		one(up.replace("G2 X27.08 Y0 I0 J7", "G2 X27.08 Y0 Z-4 I0 J7").replace("G3 I-27.08 Z-4.5", "G3 I-27.08 Z-2.5").replace("Z-3\n", "Z-1\n").replace("Z-1.5\n", "Z0.5\n").replace("Z0\n", "Z2\n").replace("Z1.5\nG2", "Z3.5\nG2"),
-				"entry-off-pitch", "the lead-in arc climbs 2 mm");
+		one(up.replace("G2 X27.08 Y0 I0 J7", "G2 X27.08 Y0 Z-4 I0 J7").replace("G3 I-27.08 Z-4.5", "G3 I-27.08 Z-2.5").replace("Z-3\n",
+				"Z-1\n").replace("Z-1.5\n", "Z0.5\n").replace("Z0\n", "Z2\n").replace("Z1.5\nG2", "Z3.5\nG2"), "entry-off-pitch",
+				"the lead-in arc climbs 2 mm");
 	}
 
 	@Test
 	void levelsOfACombLieNoFartherApartThanItCuts() {
 		assertThat(loud(levels(-32, -21.5, -11))).isEmpty();
-		one(levels(-32, -11), "helix-too-short", "this level lies 21 mm above the one below it, the cutter cuts 12 mm: 9 mm of the thread between is not cut; levels at most 12 mm apart");
+		one(levels(-32, -11), "helix-too-short",
+				"this level lies 21 mm above the one below it, the cutter cuts 12 mm: 9 mm of the thread between is not cut; levels at "
+				+ "most 12 mm apart");
 		one(levels(-21.5, -11), "helix-too-short", "the helix reaches 21.5 mm deep, the thread is called out 32 mm");
-		one(levels(-32, -21.5), "helix-too-short", "the cutter cuts 12 mm and goes 21.5 mm deep: the first 9.5 mm below the surface are not cut");
+		one(levels(-32, -21.5), "helix-too-short",
+				"the cutter cuts 12 mm and goes 21.5 mm deep: the first 9.5 mm below the surface are not cut");
 		assertThat(loud(levels(-32).replace(" 12 LONG", ""))).isEmpty();
 	}
 
@@ -205,7 +215,8 @@ class MilledByManyHandsTest {
 	@Test
 	void aTurnWithTheSignOfItsCentreLostTurnsBack() {
 		assertThat(loud(LOOP)).isEmpty();
-		one(LOOP.replace("Z#1 I-#2\n", "Z#1 I#2\n"), "arc-not-closed", "the centre of this arc, X6 Y0, lies on the other side of its start than that of the arc before it");
+		one(LOOP.replace("Z#1 I-#2\n", "Z#1 I#2\n"), "arc-not-closed",
+				"the centre of this arc, X6 Y0, lies on the other side of its start than that of the arc before it");
 	}
 
 	@Test
@@ -216,9 +227,11 @@ class MilledByManyHandsTest {
 	@Test
 	void aFinishingPassIsHeldToTheGrooveOfTheRougher() {
 		String tools = LOOP.replace("#2=3\n", "#2=2.6\n") + "";
-		String finish = tools.replace("M30\n", LOOP.substring(LOOP.indexOf("T2 M6"), LOOP.length()).replace("T2 M6", "T3 M6").replace("H2", "H3"));
+		String finish = tools.replace("M30\n", LOOP.substring(LOOP.indexOf("T2 M6"), LOOP.length()).replace("T2 M6",
+				"T3 M6").replace("H2", "H3"));
 		assertThat(loud(finish)).isEmpty();
-		String beside = finish.substring(0, finish.indexOf("T3 M6")) + finish.substring(finish.indexOf("T3 M6")).replace("#1=-15\n", "#1=-14.4\n");
+		String beside = finish.substring(0, finish.indexOf("T3 M6")) + finish.substring(finish.indexOf("T3 M6")).replace("#1=-15\n",
+				"#1=-14.4\n");
 		one(beside, "helix-uneven", "this pass runs 0.6 mm beside the groove of the pass before");
 	}
 
@@ -229,21 +242,25 @@ class MilledByManyHandsTest {
 
 	@Test
 	void aHelixAboveTheWorkCutsNothing() {
-		one(LOOP.replace("#1=-15\n", "#1=15\n").replace("LT1", "LT20"), "helix-too-short", "the whole helix lies 13 mm and more above the surface");
+		one(LOOP.replace("#1=-15\n", "#1=15\n").replace("LT1", "LT20"), "helix-too-short",
+				"the whole helix lies 13 mm and more above the surface");
 	}
 
 	@Test
 	void whatIsExplainedByEachOtherAloneIsSaidOnce() {
-		String other = LOOP.replace("DRILL 16.5", "DRILL 30.75").replace("D12 SINGLE M18X1.5", "D20 SINGLE").replace("S2800 M3", "(G3/4)\nS2800 M3").replace("#2=3\n", "#2=6.625\n")
-				.replace("+1.5\n", "+2.309\n").replace("0.375", "0.577").replace("Z-27", "Z-40");
+		String other = LOOP.replace("DRILL 16.5", "DRILL 30.75").replace("D12 SINGLE M18X1.5", "D20 SINGLE")
+				.replace("S2800 M3", "(G3/4)\nS2800 M3").replace("#2=3\n", "#2=6.625\n").replace("+1.5\n", "+2.309\n")
+				.replace("0.375", "0.577").replace("Z-27", "Z-40");
 		assertThat(loud(other.replace("(G3/4)", "(G1)"))).isEmpty();
 		one(other, "helix-off-pitch", "the helix advances 2.309 mm a turn, G 3/4 needs 1.814");
 	}
 
 	@Test
 	void aMilledHoleForAWireInsertIsWider() {
-		String insert = LOOP.replace("DRILL 16.5", "DRILL 18.4").replace("SINGLE M18X1.5", "SINGLE M18X1.5 STI").replace("#2=3\n", "#2=3.97\n");
+		String insert = LOOP.replace("DRILL 16.5", "DRILL 18.4").replace("SINGLE M18X1.5", "SINGLE M18X1.5 STI")
+				.replace("#2=3\n", "#2=3.97\n");
 		assertThat(loud(insert)).isEmpty();
-		one(insert.replace("DRILL 18.4", "DRILL 16.5"), "drill-too-small", "too small for a wire insert M18x1.5: the cutter cuts far more than its thread");
+		one(insert.replace("DRILL 18.4", "DRILL 16.5"), "drill-too-small",
+				"too small for a wire insert M18x1.5: the cutter cuts far more than its thread");
 	}
 }

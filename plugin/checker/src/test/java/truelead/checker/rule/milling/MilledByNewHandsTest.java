@@ -8,10 +8,20 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import truelead.checker.rule.Severity;
 
-/** Milled threads as further shops write them: by macros with whole numbers, tapers in quarters by R, through holes, cutters ground the other way. */
+/**
+ * Milled threads as further shops write them: by macros with whole numbers, tapers in quarters by R, through holes, cutters ground the
+ * other way.
+ */
 class MilledByNewHandsTest {
 
-	private static final String DRILLED = "G21 G90 G17 G40\nT1 M6 (DRILL 18.5)\nG54 G0 X0 Y0 S700 M3\nG43 H1 Z20.\nG81 Z-32. R3. F100\nG80\n";
+	private static final String DRILLED = """
+			G21 G90 G17 G40
+			T1 M6 (DRILL 18.5)
+			G54 G0 X0 Y0 S700 M3
+			G43 H1 Z20.
+			G81 Z-32. R3. F100
+			G80
+			""";
 	private static final String MACRO = DRILLED + """
 			T2 M6 (THREAD MILL D12 SINGLE)
 			(M20X1.5)
@@ -111,7 +121,8 @@ class MilledByNewHandsTest {
 			G0 Z20.
 			M30
 			""";
-	private static final String CLIMBS = "G3 I-5.25 Z%s\n".repeat(15).formatted(-19.5, -18.0, -16.5, -15.0, -13.5, -12.0, -10.5, -9.0, -7.5, -6.0, -4.5, -3.0, -1.5, 0, 1.5);
+	private static final String CLIMBS = "G3 I-5.25 Z%s\n".repeat(15).formatted(-19.5, -18.0, -16.5, -15.0, -13.5, -12.0, -10.5, -9.0, -7.5,
+			-6.0, -4.5, -3.0, -1.5, 0, 1.5);
 	private static final String NPT_COMB = """
 			G20 G17 G40 G80 G90
 			T1 M6 (7/16 DRILL)
@@ -167,7 +178,8 @@ class MilledByNewHandsTest {
 	void aRoughingPassHasItsCompensationToo() {
 		String good = BITES.formatted("0");
 		one(good.replaceFirst("G41", "G42"), "comp-missing", "G42 puts the cutter outside the wall of M20x1.5, which cuts 43 mm");
-		one(good.replaceFirst("G41 D2 ", "").replaceFirst("G40 ", ""), "comp-missing", "the path of 19 mm is the wall of M20x1.5 and no compensation is in force");
+		one(good.replaceFirst("G41 D2 ", "").replaceFirst("G40 ", ""), "comp-missing",
+				"the path of 19 mm is the wall of M20x1.5 and no compensation is in force");
 		one(good.replace("G41 D2 ", "").replace("G40 ", ""), "comp-missing", "the path of 20 mm is the wall");
 		assertThat(loud(NPT_COMB)).isEmpty();
 		one(NPT_COMB.replace("G41 D2 ", "").replace("G40 ", ""), "comp-missing", "the path of 0.527 in is the wall of 1/4-18 NPT");
@@ -183,7 +195,9 @@ class MilledByNewHandsTest {
 	@Test
 	void aBoltIsLeftAwayFromItsThread() {
 		assertThat(loud(BOLT)).isEmpty();
-		one(BOLT.replace("G1 X40. F800.\n", ""), "exit-scars-thread", "15 mm below the face while its teeth still reach in to a diameter of 22.16 mm, the bolt is 24 mm: it scars 0.92 mm of the thread; lead out away from the bolt first");
+		one(BOLT.replace("G1 X40. F800.\n", ""), "exit-scars-thread",
+				"15 mm below the face while its teeth still reach in to a diameter of 22.16 mm, the bolt is 24 mm: it scars 0.92 mm of the "
+				+ "thread; lead out away from the bolt first");
 	}
 
 	@Test
@@ -192,9 +206,12 @@ class MilledByNewHandsTest {
 		String good = taper(quarters);
 		assertThat(loud(good)).isEmpty();
 		String tenth = quarters[10];
-		one(good.replace(tenth, tenth.replaceAll("R.*", "R.2237")), "arc-not-closed", "this arc goes round another centre than the helix: R 0.2237 in, the circle has 0.157 in; R0.157");
+		one(good.replace(tenth, tenth.replaceAll("R.*", "R.2237")), "arc-not-closed",
+				"this arc goes round another centre than the helix: R 0.2237 in, the circle has 0.157 in; R0.157");
 		one(good.replace(tenth, tenth.replace("R", "R-")), "arc-not-closed", "R with a minus takes the long way round, 270 degrees");
-		one(good.replace(tenth, tenth.replace("G3", "G2")), "arc-not-closed", "this arc goes clockwise, the arcs of the helix beside it counter-clockwise: it turns back round another centre and cuts into the thread; G3");
+		one(good.replace(tenth, tenth.replace("G3", "G2")), "arc-not-closed",
+				"this arc goes clockwise, the arcs of the helix beside it counter-clockwise: it turns back round another centre and cuts "
+				+ "into the thread; G3");
 		one(good.replace(quarters[0], quarters[0].replace("G3", "G2")), "arc-not-closed", "this arc goes clockwise");
 		one(good.replace(quarters[9], quarters[9].replace("X-0.1567", "X-0.2067")), "arc-not-closed", "beside the circle of the others");
 	}
@@ -205,37 +222,49 @@ class MilledByNewHandsTest {
 		for (int i = 0; i < quarters.length; i++) {
 			double radius = .1511 + pitch / 128 * (i + 1);
 			double angle = Math.PI / 2 * (i + 1);
-			quarters[i] = String.format(Locale.ROOT, "G3 X%.4f Y%.4f Z%.4f R%.4f", radius * Math.cos(angle), radius * Math.sin(angle), -.5357 + pitch / 4 * (i + 1), radius - pitch / 256);
+			quarters[i] = String.format(Locale.ROOT, "G3 X%.4f Y%.4f Z%.4f R%.4f", radius * Math.cos(angle), radius * Math.sin(angle),
+					-.5357 + pitch / 4 * (i + 1), radius - pitch / 256);
 		}
 		return quarters;
 	}
 
 	private static String taper(String[] quarters) {
-		return "G20 G90 G17 G40\nT8 M6 (45/64 DRILL)\nG54 G0 X0 Y0 S650 M3\nG43 H8 Z1.\nG81 Z-1.2 R.1 F6.\nG80\nT18 M6 (THREAD MILL .500 1/2-14 NPT SINGLE)\nG0 X0 Y0 S2400 M3\nG43 H18 Z1.\n"
-				+ "G0 Z-.5536\nG3 X.1511 Z-.5357 I.0756 F7.\n" + String.join("\n", quarters) + "\nG3 X0 Y0 Z.0536 I-.0845 J0\nG0 Z1.\nM30\n";
+		return "G20 G90 G17 G40\nT8 M6 (45/64 DRILL)\nG54 G0 X0 Y0 S650 M3\nG43 H8 Z1.\nG81 Z-1.2 R.1 F6.\nG80\n"
+				+ "T18 M6 (THREAD MILL .500 1/2-14 NPT SINGLE)\nG0 X0 Y0 S2400 M3\nG43 H18 Z1.\n"
+				+ "G0 Z-.5536\nG3 X.1511 Z-.5357 I.0756 F7.\n" + String.join("\n", quarters)
+				+ "\nG3 X0 Y0 Z.0536 I-.0845 J0\nG0 Z1.\nM30\n";
 	}
 
 	@Test
 	void aThroughHoleIsDrilledOutOfItsWall() {
 		assertThat(loud(THROUGH.formatted("-30.", "M22X1.5)\n(HOLE: THROUGH 18", CLIMBS))).isEmpty();
-		one(THROUGH.formatted("-20.", "M22X1.5)\n(HOLE: THROUGH 18", CLIMBS), "cutter-hits-bottom", "has its full diameter down to 13.84 mm, the wall is 18 mm: the drill's cone is left in the last 4.16 mm");
+		one(THROUGH.formatted("-20.", "M22X1.5)\n(HOLE: THROUGH 18", CLIMBS), "cutter-hits-bottom",
+				"has its full diameter down to 13.84 mm, the wall is 18 mm: the drill's cone is left in the last 4.16 mm");
 		one(THROUGH.formatted("-20.", "THREAD: M22X1.5, THROUGH 18", CLIMBS), "cutter-hits-bottom", "the wall is 18 mm");
-		one(THROUGH.formatted("-20.", "THREAD: M22X1.5, THROUGH", CLIMBS), "cutter-hits-bottom", "7.91 mm into the drill's cone where the wall is as thick; drill deeper, or say WALL");
-		one(THROUGH.formatted("-60.", "THREAD: M22X1.5, THROUGH", CLIMBS), "not-through", "the helix goes 21 mm deep in a hole that is called through and drilled to its full diameter down to 53.84 mm");
-		one(THROUGH.formatted("-60.", "THREAD: M22X1.5, THROUGH 26", CLIMBS), "helix-too-short", "the helix travels 22.5 mm, the thread is 26 mm deep");
+		one(THROUGH.formatted("-20.", "THREAD: M22X1.5, THROUGH", CLIMBS), "cutter-hits-bottom",
+				"7.91 mm into the drill's cone where the wall is as thick; drill deeper, or say WALL");
+		one(THROUGH.formatted("-60.", "THREAD: M22X1.5, THROUGH", CLIMBS), "not-through",
+				"the helix goes 21 mm deep in a hole that is called through and drilled to its full diameter down to 53.84 mm");
+		one(THROUGH.formatted("-60.", "THREAD: M22X1.5, THROUGH 26", CLIMBS), "helix-too-short",
+				"the helix travels 22.5 mm, the thread is 26 mm deep");
 	}
 
 	@Test
 	void aCentreTypedWrongIsOneNumberAndNoOtherPlace() {
-		String good = DRILLED + "T2 M6 (THREAD MILL D12 M20X1.5 COMB)\nG0 X0 Y0 S2400 M3\nG43 H2 Z20.\nG0 Z-18.375\nG91\nG3 X4. Z.375 I2. F120\nG3 I-4. Z1.5\nG3 X-4. Z.375 I-2.\nG90\nG0 Z20.\nM30\n";
+		String good =
+				DRILLED + "T2 M6 (THREAD MILL D12 M20X1.5 COMB)\nG0 X0 Y0 S2400 M3\nG43 H2 Z20.\nG0 Z-18.375\nG91\nG3 X4. Z.375 I2. F120\n"
+				+ "G3 I-4. Z1.5\nG3 X-4. Z.375 I-2.\nG90\nG0 Z20.\nM30\n";
 		assertThat(loud(good)).isEmpty();
-		one(good.replace("G3 I-4.", "G3 I-3.5"), "helix-off-size", "2 x R3.5 mm + cutter 12 mm cuts 19 mm, M20x1.5 needs at least 20 mm: 1 mm too small; radius 4 mm");
+		one(good.replace("G3 I-4.", "G3 I-3.5"), "helix-off-size",
+				"2 x R3.5 mm + cutter 12 mm cuts 19 mm, M20x1.5 needs at least 20 mm: 1 mm too small; radius 4 mm");
 		one(good.replace("G81 Z-32. R3. F100\n", "").replace("G3 I-4.", "G3 I-3.5"), "helix-off-size", "radius 4 mm");
 	}
 
 	@Test
 	void ofALoopWithoutAnEndNobodyKnowsTheLastRadius() {
-		String loop = DRILLED + "T2 M6 (THREAD MILL D12 SINGLE, M20X1.5)\nG0 X0 Y0 S2400 M3\nG43 H2 Z20.\n#1=0\nN10 #1=#1+1\n#2=3.4+.2*#1\n#3=-18.\nG0 X0 Y0\nG0 Z-18.375\nG3 X#2 Z#3 I[#2/2] F120\nN20 #3=#3+1.5\n"
+		String loop =
+				DRILLED + "T2 M6 (THREAD MILL D12 SINGLE, M20X1.5)\nG0 X0 Y0 S2400 M3\nG43 H2 Z20.\n#1=0\nN10 #1=#1+1\n#2=3.4+.2*#1\n"
+				+ "#3=-18.\nG0 X0 Y0\nG0 Z-18.375\nG3 X#2 Z#3 I[#2/2] F120\nN20 #3=#3+1.5\n"
 				+ "G3 I[0-#2] Z#3\nIF [#3 LT 1] GOTO20\nG3 X0 Z[#3+.375] I[0-#2/2]\nG0 Z2.\nIF [#1 LT 3] GOTO10\nG0 Z20.\nM30\n";
 		assertThat(loud(loop)).isEmpty();
 		one(loop.replace("N10 #1=#1+1", "N10 #1=1"), "not-followed", "has no end");
@@ -245,9 +274,12 @@ class MilledByNewHandsTest {
 	void chordsUnderAnArcCodeLeftOnAreSaidOnce() {
 		StringBuilder chords = new StringBuilder();
 		for (int i = 1; i <= 720; i++) {
-			chords.append(String.format(Locale.ROOT, "X%.3f Y%.3f Z%.3f%n", 4 * Math.cos(Math.toRadians(5 * i)), 4 * Math.sin(Math.toRadians(5 * i)), -18 + i * 1.5 / 72));
+			chords.append(String.format(Locale.ROOT, "X%.3f Y%.3f Z%.3f%n", 4 * Math.cos(Math.toRadians(5 * i)),
+					4 * Math.sin(Math.toRadians(5 * i)), -18 + i * 1.5 / 72));
 		}
-		String good = DRILLED + "T2 M6 (THREAD MILL D12 SINGLE)\n(M20X1.5)\nG0 X0 Y0 S2400 M3\nG43 H2 Z20.\nG0 Z-18.375\nG3 X4. Z-18. I2. F120\nG1\n" + chords + "G3 X0 Z-2.625 I-2.\nG0 Z20.\nM30\n";
+		String good =
+				DRILLED + "T2 M6 (THREAD MILL D12 SINGLE)\n(M20X1.5)\nG0 X0 Y0 S2400 M3\nG43 H2 Z20.\nG0 Z-18.375\n"
+				+ "G3 X4. Z-18. I2. F120\nG1\n" + chords + "G3 X0 Z-2.625 I-2.\nG0 Z20.\nM30\n";
 		assertThat(loud(good)).noneMatch(finding -> finding.rule().equals("not-followed"));
 		one(good.replace("\nG1\n", "\n"), "not-followed", "G3 is still in force, and an arc has neither centre nor radius in this block");
 	}

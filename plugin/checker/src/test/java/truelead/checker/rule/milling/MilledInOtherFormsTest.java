@@ -56,15 +56,21 @@ class MilledInOtherFormsTest {
 		one(small.replace("P0.5 M3", "P0.7 M3"), "cutter-pitch-mismatch", "the cutter has a pitch of 0.02756");
 	}
 
-	/** A post that knows no helix writes the bore in chords; the last circle at the floor is an arc again, and the bore is as wide as both. */
+	/**
+	 * A post that knows no helix writes the bore in chords; the last circle at the floor is an arc again, and the bore is as wide as both.
+	 */
 	@Test
 	void aBoreInChordsThatEndsInAnArcIsABore() {
-		StringBuilder bore = new StringBuilder("G21 G90 G17 G40\nT1 M6 (DRILL 26)\nG54 G0 X0 Y0 S700 M3\nG43 H1 Z10\nG81 Z-42.4 R2 F100\nG80\nT2 M6 (END MILL D12)\nG0 X0 Y0 S3000 M3\nG43 H2 Z10\nG1 Z0 F800\nX10.5\n");
+		StringBuilder bore =
+				new StringBuilder("G21 G90 G17 G40\nT1 M6 (DRILL 26)\nG54 G0 X0 Y0 S700 M3\nG43 H1 Z10\nG81 Z-42.4 R2 F100\nG80\n"
+						+ "T2 M6 (END MILL D12)\nG0 X0 Y0 S3000 M3\nG43 H2 Z10\nG1 Z0 F800\nX10.5\n");
 		for (int chord = 1; chord <= 600; chord++) {
 			double angle = Math.toRadians(3 * chord);
 			bore.append(String.format(Locale.ROOT, "X%.4f Y%.4f Z%.4f\n", 10.5 * Math.cos(angle), 10.5 * Math.sin(angle), -0.05 * chord));
 		}
-		String text = bore + "G3 I-10.5\nG1 X0\nG0 Z10\nT3 M6 (THREAD MILL D22 M36X3 SINGLE)\nG0 X0 Y0 S2000 M3\nG43 H3 Z10\nG0 Z-26.75\nG3 X7 Y0 Z-26 I3.5 F150\nG3 I-7 Z-23\nG3 X0 Y0 Z-22.25 I-3.5\nG0 Z50\nM30\n";
+		String text =
+				bore + "G3 I-10.5\nG1 X0\nG0 Z10\nT3 M6 (THREAD MILL D22 M36X3 SINGLE)\nG0 X0 Y0 S2000 M3\nG43 H3 Z10\nG0 Z-26.75\n"
+				+ "G3 X7 Y0 Z-26 I3.5 F150\nG3 I-7 Z-23\nG3 X0 Y0 Z-22.25 I-3.5\nG0 Z50\nM30\n";
 		assertThat(loud(text)).isEmpty();
 		one(text.replace("END MILL D12", "END MILL D10"), "drill-too-small", "the hole is milled 31 mm");
 	}
@@ -81,8 +87,8 @@ class MilledInOtherFormsTest {
 				double r = Double.parseDouble(circle.group(1));
 				double[][] ends = {{0, r, -r, 0}, {-r, 0, 0, -r}, {0, -r, r, 0}, {r, 0, 0, r}};
 				for (int quarter = 0; quarter < ends.length; quarter++) {
-					all.append(String.format(Locale.ROOT, "G3 X%.3f Y%.3f Z%.3f I%.3f J%.3f\n", ends[quarter][0], ends[quarter][1], level + (end - level) * (quarter + 1) / 4,
-							ends[quarter][2], ends[quarter][3]));
+					all.append(String.format(Locale.ROOT, "G3 X%.3f Y%.3f Z%.3f I%.3f J%.3f\n", ends[quarter][0], ends[quarter][1],
+							level + (end - level) * (quarter + 1) / 4, ends[quarter][2], ends[quarter][3]));
 				}
 			} else {
 				all.append(line).append('\n');

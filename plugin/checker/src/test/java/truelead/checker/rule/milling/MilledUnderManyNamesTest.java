@@ -10,7 +10,10 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import truelead.checker.Samples;
 
-/** Milled threads by tools of many names: TM, WHIRL, GF and a number, one that breaks the edge too; and taper threads outside and short ones. */
+/**
+ * Milled threads by tools of many names: TM, WHIRL, GF and a number, one that breaks the edge too; and taper threads outside and short
+ * ones.
+ */
 class MilledUnderManyNamesTest {
 
 	/** Nothing but the title says what thread it is, and nothing what the tool is. */
@@ -88,7 +91,8 @@ class MilledUnderManyNamesTest {
 
 	@Test
 	void aThreadMillIsOneByAnyOfItsNames() {
-		for (String name : new String[] {"TM SINGLE D13", "GF EINZAHN D13", "WHIRL 13.0", "WIRBELFRAESER D13 EINZAHN", "SOLID CARBIDE TM, 3.0 PITCH, 13. DIA", "FRAISE A FILETER MONODENT D13", "GEWFR_D13_EINZAHN"}) {
+		for (String name : new String[] {"TM SINGLE D13", "GF EINZAHN D13", "WHIRL 13.0", "WIRBELFRAESER D13 EINZAHN",
+				"SOLID CARBIDE TM, 3.0 PITCH, 13. DIA", "FRAISE A FILETER MONODENT D13", "GEWFR_D13_EINZAHN"}) {
 			String good = RAIL.formatted(name);
 			assertThat(loud(good)).as(name).isEmpty();
 			one(good.replace("Z3.", "Z2.5"), "helix-off-pitch", "advances 2.500 mm a turn, M24x3 needs 3.000");
@@ -99,7 +103,8 @@ class MilledUnderManyNamesTest {
 	@Test
 	void aRowOfTeethIsOneByAnyOfItsNames() {
 		for (String teeth : new String[] {"COMB", "MEHRREIHIG", "PEIGNE", "PETTINE", "MULTIFORM"}) {
-			String good = FLANGE.formatted("").replace("SINGLE, BREAKS THE EDGE TOO", "P1.5 " + teeth).replaceFirst("(G3 I-2.52 Z1.5\n){13}", "G3 I-2.52 Z1.5\n");
+			String good = FLANGE.formatted("").replace("SINGLE, BREAKS THE EDGE TOO", "P1.5 " + teeth)
+					.replaceFirst("(G3 I-2.52 Z1.5\n){13}", "G3 I-2.52 Z1.5\n");
 			assertThat(loud(good)).as(teeth).isEmpty();
 			one(good.replace("P1.5", "P1.25"), "cutter-pitch-mismatch", "the cutter has a pitch of 1.250, M16x1.5 needs 1.500");
 		}
@@ -109,7 +114,8 @@ class MilledUnderManyNamesTest {
 	void aRingByTheThreadMillBreaksTheEdgeAndNeedsNoLeadIn() {
 		assertThat(loud(FLANGE.formatted("G1 X2.7 F150\nG3 I-2.7\nG1 X-2.7\n"))).isEmpty();
 		assertThat(loud(FLANGE.formatted("G3 X2.7 Y0 I1.35 F150\nG3 I-2.7\nG3 X-2.7 Y0 I-1.35\n"))).isEmpty();
-		one(FLANGE.formatted("").replace("G3 X2.52 Y0 I1.26 Z.75 F150", "G1 X2.52 F150\nZ.75"), "entry-straight", "the cutter plunges straight into the wall");
+		one(FLANGE.formatted("").replace("G3 X2.52 Y0 I1.26 Z.75 F150", "G1 X2.52 F150\nZ.75"), "entry-straight",
+				"the cutter plunges straight into the wall");
 	}
 
 	@Test
@@ -120,8 +126,12 @@ class MilledUnderManyNamesTest {
 
 	@Test
 	void aHelixEvenAtAWrongLeadIsOffPitchAndNotUneven() {
-		String halves = IntStream.rangeClosed(1, 34).mapToObj(i -> String.format(Locale.ROOT, "X%s Y0 Z%.4f I%s J0\n", i % 2 == 1 ? "-.172" : ".172", .05 - i / 36.0, i % 2 == 1 ? "-.172" : ".172")).collect(Collectors.joining());
-		String program = "G20 G17 G40 G80 G90\nT2 M6 (BORE HEAD .950)\nG54 G0 X0 Y0 S900 M3\nG43 H2 Z1.\nG85 Z-1.3 R.1 F3.\nG80\nT3 M6 (SGL TOOTH THD MILL .66 DIA)\n(1-20 UNEF-2B)\nG0 X0 Y0 S2400 M3\nG43 H3 Z1.\nG0 Z.0778\n"
+		String halves = IntStream.rangeClosed(1, 34)
+				.mapToObj(i -> String.format(Locale.ROOT, "X%s Y0 Z%.4f I%s J0\n", i % 2 == 1 ? "-.172" : ".172", .05 - i / 36.0,
+						i % 2 == 1 ? "-.172" : ".172")).collect(Collectors.joining());
+		String program =
+				"G20 G17 G40 G80 G90\nT2 M6 (BORE HEAD .950)\nG54 G0 X0 Y0 S900 M3\nG43 H2 Z1.\nG85 Z-1.3 R.1 F3.\nG80\n"
+				+ "T3 M6 (SGL TOOTH THD MILL .66 DIA)\n(1-20 UNEF-2B)\nG0 X0 Y0 S2400 M3\nG43 H3 Z1.\nG0 Z.0778\n"
 				+ "G2 X.172 Y0 Z.05 I.086 J0 F6.\n" + halves + "X0 Y0 Z-.9222 I-.086 J0\nG0 Z1.\nM30\n";
 		one(program, "helix-off-pitch", "1-20 UNEF-2B needs 0.05000");
 	}
@@ -132,7 +142,8 @@ class MilledUnderManyNamesTest {
 		assertThat(loud(good)).isEmpty();
 		one(taperBolt(0, 18.3, 9), "taper-off", "the radius changes by 0 mm over 16.329 mm of advance");
 		one(taperBolt(1 / 16.0, 17.5, 9), "helix-off-size", "1.131 mm too small");
-		one(taperBolt(1 / 16.0, 18.631, 3), "helix-too-short", "the helix travels 5.44 mm, R 1/2 goes together by hand for 8.2 mm: the joint is not tight");
+		one(taperBolt(1 / 16.0, 18.631, 3), "helix-too-short",
+				"the helix travels 5.44 mm, R 1/2 goes together by hand for 8.2 mm: the joint is not tight");
 	}
 
 	/** R 1/2 outside, clockwise down in quarters by R. */
@@ -142,9 +153,11 @@ class MilledUnderManyNamesTest {
 			double z = -1.8143 / 4 * i;
 			double radius = radius(taper, minor, z);
 			double angle = -Math.PI / 2 * i;
-			quarters.append(String.format(Locale.ROOT, "G2 X%.3f Y%.3f Z%.3f R%.3f%n", radius * Math.cos(angle), radius * Math.sin(angle), z, (radius + radius(taper, minor, z + 1.8143 / 4)) / 2));
+			quarters.append(String.format(Locale.ROOT, "G2 X%.3f Y%.3f Z%.3f R%.3f%n", radius * Math.cos(angle), radius * Math.sin(angle),
+					z, (radius + radius(taper, minor, z + 1.8143 / 4)) / 2));
 		}
-		return "G21 G17 G40 G80 G90\nT7 M6 (THREAD MILL D12 SINGLE)\n(R1/2 THREAD OUTSIDE)\nG54 G0 X40. Y0 S2800 M3\nG43 H7 Z30.\nZ0\nG1 X18. F1000\n" + String.format(Locale.ROOT, "G1 X%.3f F80%n", radius(taper, minor, 0)) + quarters
+		return "G21 G17 G40 G80 G90\nT7 M6 (THREAD MILL D12 SINGLE)\n(R1/2 THREAD OUTSIDE)\nG54 G0 X40. Y0 S2800 M3\nG43 H7 Z30.\nZ0\n"
+				+ "G1 X18. F1000\n" + String.format(Locale.ROOT, "G1 X%.3f F80%n", radius(taper, minor, 0)) + quarters
 				+ "G1 X40. F1000\nG0 Z30.\nM30\n";
 	}
 
@@ -156,6 +169,7 @@ class MilledUnderManyNamesTest {
 	@Test
 	void aCutterGroundLeftHandTurnsUnderM4() {
 		String ground = RAIL.formatted("TM SINGLE D13 LEFT HAND CUTTING");
-		one(ground, "spindle-wrong-way", "M3 turns T12 clockwise, it is said to cut turning counter-clockwise: the backs of its teeth rub and it breaks; M4");
+		one(ground, "spindle-wrong-way",
+				"M3 turns T12 clockwise, it is said to cut turning counter-clockwise: the backs of its teeth rub and it breaks; M4");
 	}
 }

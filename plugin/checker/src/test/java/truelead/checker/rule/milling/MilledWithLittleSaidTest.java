@@ -6,7 +6,10 @@ import static truelead.checker.Samples.one;
 
 import org.junit.jupiter.api.Test;
 
-/** Milled threads of which a programmer says as little as will do: a size in the title, a bare word at the cutter, a bore without a drill before it. */
+/**
+ * Milled threads of which a programmer says as little as will do: a size in the title, a bare word at the cutter, a bore without a drill
+ * before it.
+ */
 class MilledWithLittleSaidTest {
 
 	private static final String PORT = """
@@ -105,7 +108,8 @@ class MilledWithLittleSaidTest {
 	void aNutIsThePartAndItsThreadIsMilled() {
 		assertThat(loud(NUT)).isEmpty();
 		one(NUT.replace("DRILL 43", "DRILL 40"), "drill-too-small", "M48x5");
-		one(NUT.replace("I-9.", "I-8.5").replace("X9.", "X8.5").replace("I4.5", "I4.25").replace("X-9.", "X-8.5").replace("I-4.5", "I-4.25"), "helix-off-size", "cuts 47 mm, M48x5 needs at least 48 mm");
+		one(NUT.replace("I-9.", "I-8.5").replace("X9.", "X8.5").replace("I4.5", "I4.25").replace("X-9.", "X-8.5").replace("I-4.5",
+				"I-4.25"), "helix-off-size", "cuts 47 mm, M48x5 needs at least 48 mm");
 		one(NUT.replace("M48X5", "M48X3"), "helix-off-pitch", "M48x3 needs 3.000");
 	}
 
@@ -113,7 +117,8 @@ class MilledWithLittleSaidTest {
 	@Test
 	void aBarAloneMakesNoBottom() {
 		assertThat(loud(BORED)).isEmpty();
-		one(BORED.replace("TR30X6", "TR30X6 64 TIEF"), "cutter-hits-bottom", "the cutter's end goes 64.5 mm deep, the hole has its full diameter down to 62 mm");
+		one(BORED.replace("TR30X6", "TR30X6 64 TIEF"), "cutter-hits-bottom",
+				"the cutter's end goes 64.5 mm deep, the hole has its full diameter down to 62 mm");
 		one(BORED.replace("Z-62.", "Z-42."), "cutter-hits-bottom", "22.5 mm into the bottom");
 	}
 
@@ -132,8 +137,9 @@ class MilledWithLittleSaidTest {
 
 	@Test
 	void aMillThatNoFeedMovesStops() {
-		one("G21 G17 G40 G80 G90 G94\n(M30X2)\nT7 M6 (THREAD MILL D16 SINGLE)\nG54 G0 X0 Y0 S1800 M3\nG43 H7 Z20.\nG0 Z-15.5\nG3 X7. Y0 Z-15. I3.5 J0\n" + "G91 G3 I-7. Z2.\n".repeat(8) + "G3 X-7. Z.5 I-3.5\nG90 G0 Z20.\nM30\n",
-				"feed-missing", "no F is in force where T7 mills the thread");
+		one("G21 G17 G40 G80 G90 G94\n(M30X2)\nT7 M6 (THREAD MILL D16 SINGLE)\nG54 G0 X0 Y0 S1800 M3\nG43 H7 Z20.\nG0 Z-15.5\n"
+				+ "G3 X7. Y0 Z-15. I3.5 J0\n" + "G91 G3 I-7. Z2.\n".repeat(8) + "G3 X-7. Z.5 I-3.5\nG90 G0 Z20.\nM30\n", "feed-missing",
+				"no F is in force where T7 mills the thread");
 	}
 
 	@Test
@@ -146,8 +152,26 @@ class MilledWithLittleSaidTest {
 
 	@Test
 	void aTaperBoltIsLeftOutwardsToo() {
-		String good = "(3/4-14 NPT EXTERNAL - NIPPLE END)\nG20 G17 G40 G80 G90\nT7 M6 (3/4 THREAD MILL 1 TOOTH)\nG54 G0 X2. Y0. S1800 M3\nG43 H7 Z1.\nZ.0714\nG1 X.828 Y0. F10.\nG2 X.8303 Z0. I-.828 J0.\nG2 X.8325 Z-.0714 I-.8303 J0.\n"
-				+ "G2 X.8347 Z-.1429 I-.8325 J0.\nG2 X.837 Z-.2143 I-.8347 J0.\nG2 X.8392 Z-.2857 I-.837 J0.\nG2 X.8414 Z-.3571 I-.8392 J0.\nG2 X.8437 Z-.4286 I-.8414 J0.\nG2 X.8459 Z-.5 I-.8437 J0.\nG1 X2. F30.\nG0 Z1.\nM30\n";
+		String good = """
+				(3/4-14 NPT EXTERNAL - NIPPLE END)
+				G20 G17 G40 G80 G90
+				T7 M6 (3/4 THREAD MILL 1 TOOTH)
+				G54 G0 X2. Y0. S1800 M3
+				G43 H7 Z1.
+				Z.0714
+				G1 X.828 Y0. F10.
+				G2 X.8303 Z0. I-.828 J0.
+				G2 X.8325 Z-.0714 I-.8303 J0.
+				G2 X.8347 Z-.1429 I-.8325 J0.
+				G2 X.837 Z-.2143 I-.8347 J0.
+				G2 X.8392 Z-.2857 I-.837 J0.
+				G2 X.8414 Z-.3571 I-.8392 J0.
+				G2 X.8437 Z-.4286 I-.8414 J0.
+				G2 X.8459 Z-.5 I-.8437 J0.
+				G1 X2. F30.
+				G0 Z1.
+				M30
+				""";
 		assertThat(loud(good)).isEmpty();
 		one(good.replace("G1 X2. F30.\n", ""), "exit-scars-thread", "the cutter leaves along the axis 0.5 in below the face");
 	}
@@ -155,8 +179,27 @@ class MilledWithLittleSaidTest {
 	/** A comb of 0.48 in led as one of 0.6 in does not even come to the crests. */
 	@Test
 	void aTaperCombIsHeldToTheConeAsFarAsItIsKnown() {
-		String good = "(1/2-14 NPT)\nG20 G17 G40 G80 G90\nT3 M6 (45/64 DRILL)\nG54 G0 X0. Y0. S650 M3\nG43 H3 Z1.\nG83 Z-1.2 R.1 Q.2 F5.\nG80\nT8 M6 (.600 NPT THREAD MILL 14 TPI COMB)\nG0 X0. Y0. S2200 M3\nG43 H8 Z1.\nG1 Z-.6379 F30.\n"
-				+ "G3 X.0985 Y0. Z-.62 I.0493 J0. F3.\nG3 X0. Y.0991 Z-.6021 I-.0985 J0.\nG3 X-.0996 Y0. Z-.5843 I0. J-.0991\nG3 X0. Y-.1002 Z-.5664 I.0996 J0.\nG3 X.1007 Y0. Z-.5486 I0. J.1002\nG3 X0. Y0. Z-.5307 I-.0504 J0.\nG0 Z1.\nM30\n";
+		String good = """
+				(1/2-14 NPT)
+				G20 G17 G40 G80 G90
+				T3 M6 (45/64 DRILL)
+				G54 G0 X0. Y0. S650 M3
+				G43 H3 Z1.
+				G83 Z-1.2 R.1 Q.2 F5.
+				G80
+				T8 M6 (.600 NPT THREAD MILL 14 TPI COMB)
+				G0 X0. Y0. S2200 M3
+				G43 H8 Z1.
+				G1 Z-.6379 F30.
+				G3 X.0985 Y0. Z-.62 I.0493 J0. F3.
+				G3 X0. Y.0991 Z-.6021 I-.0985 J0.
+				G3 X-.0996 Y0. Z-.5843 I0. J-.0991
+				G3 X0. Y-.1002 Z-.5664 I.0996 J0.
+				G3 X.1007 Y0. Z-.5486 I0. J.1002
+				G3 X0. Y0. Z-.5307 I-.0504 J0.
+				G0 Z1.
+				M30
+				""";
 		assertThat(loud(good)).isEmpty();
 		one(good.replace(".600 NPT", ".480 NPT"), "helix-off-size", "1/2-14 NPT has about 0.8356 in there");
 	}
@@ -164,9 +207,32 @@ class MilledWithLittleSaidTest {
 	/** X1.135 for X5.135 is no taper that is off, but one arc that does not close. */
 	@Test
 	void anEndFarBesideTheConeIsThatOfItsArc() {
-		String good = "(RC 3/4 - VERTEILER)\nG21 G17 G40 G80 G90\nT1 M6 (BOHRER 24.0)\nG54 G0 X0 Y0 S900 M3\nG43 H1 Z20\nG81 Z-32 R2 F120\nG80\nT2 M6 (GEWINDEFRAESER D16 EINZAHNIG)\nG0 X0 Y0 S2600 M3\nG43 H2 Z20\nG1 Z1.361 F1000\n"
-				+ "G2 X5.249 Y0 Z0.907 I2.6244 J0 F180\nG2 X5.192 Y0 Z-0.907 I-5.249 J0\nG2 X5.135 Y0 Z-2.721 I-5.192 J0\nG2 X5.079 Y0 Z-4.536 I-5.135 J0\nG2 X5.022 Y0 Z-6.35 I-5.079 J0\nG2 X4.965 Y0 Z-8.164 I-5.022 J0\n"
-				+ "G2 X4.909 Y0 Z-9.979 I-4.965 J0\nG2 X4.852 Y0 Z-11.793 I-4.909 J0\nG2 X4.795 Y0 Z-13.607 I-4.852 J0\nG2 X4.739 Y0 Z-15.421 I-4.795 J0\nG2 X0 Y0 Z-15.875 I-2.3693 J0\nG0 Z20\nM30\n";
+		String good = """
+				(RC 3/4 - VERTEILER)
+				G21 G17 G40 G80 G90
+				T1 M6 (BOHRER 24.0)
+				G54 G0 X0 Y0 S900 M3
+				G43 H1 Z20
+				G81 Z-32 R2 F120
+				G80
+				T2 M6 (GEWINDEFRAESER D16 EINZAHNIG)
+				G0 X0 Y0 S2600 M3
+				G43 H2 Z20
+				G1 Z1.361 F1000
+				G2 X5.249 Y0 Z0.907 I2.6244 J0 F180
+				G2 X5.192 Y0 Z-0.907 I-5.249 J0
+				G2 X5.135 Y0 Z-2.721 I-5.192 J0
+				G2 X5.079 Y0 Z-4.536 I-5.135 J0
+				G2 X5.022 Y0 Z-6.35 I-5.079 J0
+				G2 X4.965 Y0 Z-8.164 I-5.022 J0
+				G2 X4.909 Y0 Z-9.979 I-4.965 J0
+				G2 X4.852 Y0 Z-11.793 I-4.909 J0
+				G2 X4.795 Y0 Z-13.607 I-4.852 J0
+				G2 X4.739 Y0 Z-15.421 I-4.795 J0
+				G2 X0 Y0 Z-15.875 I-2.3693 J0
+				G0 Z20
+				M30
+				""";
 		assertThat(loud(good)).isEmpty();
 		one(good.replace("X5.135 Y0", "X1.135 Y0"), "arc-not-closed", "starts 5.192 mm from its centre and ends 1.135 mm from it");
 	}
@@ -174,7 +240,9 @@ class MilledWithLittleSaidTest {
 	/** The mill that breaks the edge makes a circle wider than the thread: the hole is the drill's. */
 	@Test
 	void anEdgeBrokenByAMillIsNotTheHole() {
-		String good = NUT.replace("M48X5 - SPINDLE NUT", "M48X5, 25 DEEP").replace("T8 M6", "T3 M6 (DEBURR TOOL 90 DEG D16)\nG0 X0 Y0 S3000 M3\nG43 H3 Z30.\nG1 Z-8.5 F1000\nG1 X16.5 F400\nG3 I-16.5\nG1 X0\nG0 Z30.\nT8 M6");
+		String good = NUT.replace("M48X5 - SPINDLE NUT", "M48X5, 25 DEEP")
+				.replace("T8 M6", "T3 M6 (DEBURR TOOL 90 DEG D16)\nG0 X0 Y0 S3000 M3\nG43 H3 Z30.\nG1 Z-8.5 F1000\nG1 X16.5 F400\n"
+						+ "G3 I-16.5\nG1 X0\nG0 Z30.\nT8 M6");
 		assertThat(loud(good)).isEmpty();
 		one(good.replace("D30", "D28"), "helix-off-size", "cuts 46 mm, M48x5 needs at least 48 mm");
 	}

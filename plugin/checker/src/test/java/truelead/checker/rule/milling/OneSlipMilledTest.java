@@ -13,7 +13,10 @@ import java.util.Locale;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
-/** Milled threads of shops: along X in an angle head, by a comb in two bites, by two D offsets, in turns of one block. A slip is one finding. */
+/**
+ * Milled threads of shops: along X in an angle head, by a comb in two bites, by two D offsets, in turns of one block. A slip is one
+ * finding.
+ */
 class OneSlipMilledTest {
 
 	private static final String ANGLE_HEAD = text("133-angle-head-along-x.nc");
@@ -50,7 +53,8 @@ class OneSlipMilledTest {
 	@Test
 	void aToolThatComesFromTheOtherSideGoesDeepTowardsLargerNumbers() {
 		assertThat(loud(ANGLE_HEAD)).isEmpty();
-		one(ANGLE_HEAD.replace("X-25. Y-20. Z-30.", "X-35. Y-20. Z-30."), "cutter-hits-bottom", "the cutter's end goes 17 mm deep, the hole has its full diameter down to 7.64 mm");
+		one(ANGLE_HEAD.replace("X-25. Y-20. Z-30.", "X-35. Y-20. Z-30."), "cutter-hits-bottom",
+				"the cutter's end goes 17 mm deep, the hole has its full diameter down to 7.64 mm");
 		one(ANGLE_HEAD.replace("G2 Y", "G3 Y"), "helix-wrong-hand", "the helix goes counter-clockwise and towards X-");
 	}
 
@@ -62,15 +66,16 @@ class OneSlipMilledTest {
 	@Test
 	void everyBiteOfACombIsMeasured() {
 		assertThat(loud(BITES)).isEmpty();
-		one(BITES.replace("X21. Y0 Z-32.25 R10.5", "X20.7 Y0 Z-32.25 R10.35").replace("X21. Y0 Z-29.25 I-21.", "X20.7 Y0 Z-29.25 I-20.7").replace("Z-28.5 R10.5", "Z-28.5 R10.35"),
-				"helix-off-size", "2 x R20.7 mm + cutter 22 mm cuts 63.4 mm");
+		one(BITES.replace("X21. Y0 Z-32.25 R10.5", "X20.7 Y0 Z-32.25 R10.35").replace("X21. Y0 Z-29.25 I-21.",
+				"X20.7 Y0 Z-29.25 I-20.7").replace("Z-28.5 R10.5", "Z-28.5 R10.35"), "helix-off-size",
+				"2 x R20.7 mm + cutter 22 mm cuts 63.4 mm");
 	}
 
 	/** 27 below the first bite is 9 pitches of 3; 26 leaves the second groove a millimetre beside the first. */
 	@Test
 	void theSecondBiteRunsInTheGrooveOfTheFirst() {
-		one(BITES.replace("Z-33.", "Z-34.").replace("Z-32.25", "Z-33.25").replace("Z-29.25", "Z-30.25").replace("Z-28.5", "Z-29.5"), "helix-uneven",
-				"this pass runs 1 mm beside the groove of the pass before");
+		one(BITES.replace("Z-33.", "Z-34.").replace("Z-32.25", "Z-33.25").replace("Z-29.25", "Z-30.25").replace("Z-28.5", "Z-29.5"),
+				"helix-uneven", "this pass runs 1 mm beside the groove of the pass before");
 	}
 
 	@Test
@@ -88,7 +93,8 @@ class OneSlipMilledTest {
 
 	@Test
 	void arcsThatWereWrittenForAnotherReadingAreOneFindingThatSaysWhich() {
-		one(text("136-centres-as-places.ngc").replace("G90 G90.1", "G90"), "arc-not-closed", "I, J and K close it read as places; G90.1 before it");
+		one(text("136-centres-as-places.ngc").replace("G90 G90.1", "G90"), "arc-not-closed",
+				"I, J and K close it read as places; G90.1 before it");
 		one(SUBPROGRAM.replace("G91 G3", "G3"), "arc-not-closed", "its end closes it counted from its start; G91 before it");
 	}
 
@@ -164,12 +170,15 @@ class OneSlipMilledTest {
 
 	/** M10 up from 17.5 deep by quarters of R1.5 from a lead-in of R0.75. */
 	private static String quarters() {
-		StringBuilder text = new StringBuilder("G21 G90 G17\nT1 M6 (8.5 DRILL)\nG54 G0 X0 Y0 S2200 M3\nG43 H1 Z20\nG81 Z-28 R3 F300\nG80\nT2 M6 (M10X1.5 THREAD MILL D7 SINGLE)\n"
-				+ "G0 X0 Y0 S4200 M3\nG43 H2 Z20\nG0 Z-17.875\nG3 X1.5 Y0 Z-17.5 R.75 F180\n");
+		StringBuilder text =
+				new StringBuilder("G21 G90 G17\nT1 M6 (8.5 DRILL)\nG54 G0 X0 Y0 S2200 M3\nG43 H1 Z20\nG81 Z-28 R3 F300\nG80\n"
+						+ "T2 M6 (M10X1.5 THREAD MILL D7 SINGLE)\n"
+						+ "G0 X0 Y0 S4200 M3\nG43 H2 Z20\nG0 Z-17.875\nG3 X1.5 Y0 Z-17.5 R.75 F180\n");
 		double z = -17.5;
 		for (int quarter = 0; z < 0; quarter++) {
 			z += 0.375;
-			text.append(List.of("X0 Y1.5", "X-1.5 Y0", "X0 Y-1.5", "X1.5 Y0").get(quarter % 4)).append(String.format(Locale.ROOT, " Z%.3f R1.5%n", z));
+			text.append(List.of("X0 Y1.5", "X-1.5 Y0", "X0 Y-1.5", "X1.5 Y0").get(quarter % 4))
+					.append(String.format(Locale.ROOT, " Z%.3f R1.5%n", z));
 		}
 		return text.append("X0 Y0 Z.875 R.75\nG0 Z20\nM30\n").toString();
 	}
@@ -177,11 +186,13 @@ class OneSlipMilledTest {
 	@Test
 	void anRThatIsNotTheCirclesIsOneFindingWithItsFix() {
 		assertThat(loud(quarters())).isEmpty();
-		one(quarters().replace("Z-14.125 R1.5", "Z-14.125 R-1.5"), "arc-not-closed", "R with a minus takes the long way round, 270 degrees; R1.5");
+		one(quarters().replace("Z-14.125 R1.5", "Z-14.125 R-1.5"), "arc-not-closed",
+				"R with a minus takes the long way round, 270 degrees; R1.5");
 		one(quarters().replace("Z-17.125 R1.5", "Z-17.125 R-1.5"), "arc-not-closed", "R with a minus takes the long way round");
 		one(quarters().replace("Z-10.000 R1.5", "Z-10.000 R15"), "arc-not-closed", "R 15 mm, the circle has 1.5 mm; R1.5");
 		assertThat(loud(quarters().replace("Z-14.125 R1.5", "Z-14.125 R-1.5"))).singleElement()
-				.satisfies(f -> assertThat(f.fixes()).singleElement().satisfies(fix -> assertThat(fix.edits()).singleElement().satisfies(edit -> assertThat(edit.text()).isEqualTo("R1.5"))));
+				.satisfies(f -> assertThat(f.fixes()).singleElement().satisfies(fix -> assertThat(fix.edits()).singleElement()
+						.satisfies(edit -> assertThat(edit.text()).isEqualTo("R1.5"))));
 	}
 
 	@Test
@@ -196,7 +207,8 @@ class OneSlipMilledTest {
 
 	@Test
 	void aCutterThatComesDownAtTheWallHitsTheEdge() {
-		one(quarters().replace("G0 Z-17.875\nG3 X1.5 Y0 Z-17.5 R.75 F180", "G0 X1.5\nG1 Z-17.5 F180\nG3"), "entry-straight", "the cutter comes down at the wall: its teeth reach a diameter of 10 mm, the hole is 8.5 mm");
+		one(quarters().replace("G0 Z-17.875\nG3 X1.5 Y0 Z-17.5 R.75 F180", "G0 X1.5\nG1 Z-17.5 F180\nG3"), "entry-straight",
+				"the cutter comes down at the wall: its teeth reach a diameter of 10 mm, the hole is 8.5 mm");
 	}
 
 	@Test
@@ -208,12 +220,14 @@ class OneSlipMilledTest {
 	void aPlaneCodeBehindTheToolChangeIsChangedItself() {
 		String program = SUBPROGRAM.replace("G0 X50 Y0 S1800 M3", "G18 G0 X50 Y0 S1800 M3");
 
-		assertThat(loud(program)).singleElement().satisfies(f -> assertThat(f.fixes()).singleElement().satisfies(fix -> assertThat(fix.title()).isEqualTo("Change G18 in line 8 to G17")));
+		assertThat(loud(program)).singleElement().satisfies(f -> assertThat(f.fixes()).singleElement()
+				.satisfies(fix -> assertThat(fix.title()).isEqualTo("Change G18 in line 8 to G17")));
 	}
 
 	@Test
 	void aBoreInADrilledHoleIsFullDownToItsEnd() {
-		String program = SUBPROGRAM.replace("G81 Z-36", "G81 Z-32").replace("T2 M6", "T5 M6 (BORING HEAD 25.2)\nG0 X50 Y0 S500 M3\nG43 H5 Z10\nG85 Z-28.5 R2 F60\nG80\nT2 M6");
+		String program = SUBPROGRAM.replace("G81 Z-36", "G81 Z-32")
+				.replace("T2 M6", "T5 M6 (BORING HEAD 25.2)\nG0 X50 Y0 S500 M3\nG43 H5 Z10\nG85 Z-28.5 R2 F60\nG80\nT2 M6");
 
 		assertThat(loud(program)).isEmpty();
 		one(program.replace("G85 Z-28.5", "G85 Z-20"), "cutter-hits-bottom", "the hole has its full diameter down to 24.49 mm");
@@ -253,14 +267,17 @@ class OneSlipMilledTest {
 				""";
 
 		assertThat(loud(program)).isEmpty();
-		one(program.replace("Z-16.5 I", "Z-16.75 I"), "cutter-pitch-mismatch", "the helix advances 1.250 a turn, the cutter has a pitch of 1.500");
+		one(program.replace("Z-16.5 I", "Z-16.75 I"), "cutter-pitch-mismatch",
+				"the helix advances 1.250 a turn, the cutter has a pitch of 1.500");
 	}
 
 	/** Down by ten turns of R7.5, out to the middle, and up again at R8 without coming out of the hole. */
 	@Test
 	void roughingDownAndFinishingUpInOneGoLeavesAtTheTop() {
-		StringBuilder text = new StringBuilder("G21 G90 G17\nT1 M6 (DRILL 33.0)\nG54 G0 X0 Y0 S500 M3\nG43 H1 Z20\nG81 Z-45 R3 F80\nG80\nT2 M6 (M36X3-6H, THREAD MILL D20 SINGLE)\n"
-				+ "G0 X0 Y0 S1500 M3\nG43 H2 Z20\nG0 Z1.5\nG2 X7.5 Y0 Z.75 R3.75 F200\n");
+		StringBuilder text =
+				new StringBuilder("G21 G90 G17\nT1 M6 (DRILL 33.0)\nG54 G0 X0 Y0 S500 M3\nG43 H1 Z20\nG81 Z-45 R3 F80\nG80\n"
+						+ "T2 M6 (M36X3-6H, THREAD MILL D20 SINGLE)\n"
+						+ "G0 X0 Y0 S1500 M3\nG43 H2 Z20\nG0 Z1.5\nG2 X7.5 Y0 Z.75 R3.75 F200\n");
 		for (int turn = 1; turn <= 10; turn++) {
 			text.append(String.format(Locale.ROOT, "G2 I-7.5 J0 Z%.2f%n", 0.75 - 3 * turn));
 		}

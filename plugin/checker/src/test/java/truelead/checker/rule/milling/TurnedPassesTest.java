@@ -8,7 +8,10 @@ import truelead.checker.Samples;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.rule.Severity;
 
-/** Passes of a lathe's thread one by one: out of their order, less deep at the end, of forms other than the V; reliefs; a bar that Z grows into. */
+/**
+ * Passes of a lathe's thread one by one: out of their order, less deep at the end, of forms other than the V; reliefs; a bar that Z grows
+ * into.
+ */
 class TurnedPassesTest {
 
 	private static final String[] M16 = { "G0 X20. Z6.", "G92 X15.5 Z-27. F1.5", "X15.1", "X14.8", "X14.55", "X14.35", "X14.22", "X14.16" };
@@ -17,52 +20,86 @@ class TurnedPassesTest {
 	void aPassOutOfItsOrderTakesTooMuch() {
 		assertThat(said("M16X1.5", "M3", String.join("\n", M16))).isEmpty();
 		assertThat(said("M16X1.5", "M3", String.join("\n", M16).replace("X14.8\n", "X14.08\n"))).singleElement().asString()
-				.startsWith("passes-too-heavy the pass to diameter 14.08 mm takes 0.51 mm of the thread's 0.96 mm at once, and the next, to 14.55 mm, cuts air");
+				.startsWith("passes-too-heavy the pass to diameter 14.08 mm takes 0.51 mm of the thread's 0.96 mm at once, and the next, "
+						+ "to 14.55 mm, cuts air");
 		String twice = String.join("\n", M16) + "\n" + String.join("\n", M16);
 		assertThat(said("M16X1.5", "M3", twice)).as("begun anew, as for the next part").isEmpty();
 	}
 
 	@Test
 	void aLastPassThatIsLessDeepIsTheOneToMend() {
-		assertThat(said("M16X1.5", "M3", "G0 X20. Z6.", "G92 X15.5 Z-27. F1.5", "X15.1", "X14.8", "X14.55", "X14.16".replace("14.", "15."))).singleElement().asString()
-				.startsWith("helix-off-size the deepest pass of the thread outside goes to diameter 14.55 mm and the last one to 15.16 mm, M16x1.5 needs at most");
+		assertThat(said("M16X1.5", "M3", "G0 X20. Z6.", "G92 X15.5 Z-27. F1.5", "X15.1", "X14.8", "X14.55", "X14.16".replace("14.", "15.")))
+				.singleElement().asString()
+				.startsWith("helix-off-size the deepest pass of the thread outside goes to diameter 14.55 mm and the last one to 15.16 mm, "
+						+ "M16x1.5 needs at most");
 	}
 
 	/** ASME B1.8, B1.9 and DIN 405-1, from memory: D - 0.6 P - 0.020 in, D - 1.325 P, D - P. */
 	@Test
 	void lowTrapezoidsSawTeethAndKnucklesAreMeasured() {
 		assertThat(said("STUB ACME 1.250-5", "M3", "G0 X36. Z15.", "G76 X28.194 Z-40. P1778 Q200 F5.08")).isEmpty();
-		assertThat(said("STUB ACME 1.250-5", "M3", "G0 X36. Z15.", "G76 X26.194 Z-40. P1778 Q200 F5.08")).singleElement().asString().startsWith("helix-off-size");
+		assertThat(said("STUB ACME 1.250-5", "M3", "G0 X36. Z15.", "G76 X26.194 Z-40. P1778 Q200 F5.08")).singleElement().asString()
+				.startsWith("helix-off-size");
 		assertThat(said("2.000-10 BUTT", "M3", "G0 X56. Z15.", "G76 X47.43 Z-40. P1680 Q200 F2.54")).isEmpty();
-		assertThat(said("2.000-10 BUTT", "M3", "G0 X56. Z15.", "G76 X44.9 Z-40. P1680 Q200 F2.54")).singleElement().asString().startsWith("helix-off-size");
+		assertThat(said("2.000-10 BUTT", "M3", "G0 X56. Z15.", "G76 X44.9 Z-40. P1680 Q200 F2.54")).singleElement().asString()
+				.startsWith("helix-off-size");
 		assertThat(said("RD 28X1/8", "M3", "G0 X31. Z10.", "G76 X24.825 Z-24. P1588 Q200 F3.175")).isEmpty();
-		assertThat(said("RD 28X1/8", "M3", "G0 X31. Z10.", "G76 X26.2 Z-24. P1588 Q200 F3.175")).singleElement().asString().startsWith("helix-off-size");
+		assertThat(said("RD 28X1/8", "M3", "G0 X31. Z10.", "G76 X26.2 Z-24. P1588 Q200 F3.175")).singleElement().asString()
+				.startsWith("helix-off-size");
 	}
 
 	@Test
 	void aCyclesHeightIsThatOfItsThreadWhateverItsForm() {
 		assertThat(said("TR30X6", "M3", "G0 X34. Z20.", "G76 X23. Z-145. P3500 Q250 F6.")).isEmpty();
-		assertThat(said("TR30X6", "M3", "G0 X34. Z20.", "G76 X23. Z-145. P350 Q250 F6.")).singleElement().asString().startsWith("passes-too-heavy P makes the thread 0.35 mm deep, it is 3.5 mm");
+		assertThat(said("TR30X6", "M3", "G0 X34. Z20.", "G76 X23. Z-145. P350 Q250 F6.")).singleElement().asString()
+				.startsWith("passes-too-heavy P makes the thread 0.35 mm deep, it is 3.5 mm");
 	}
 
 	@Test
 	void aReliefIsAsWideAsItsThreadIsCoarse() {
-		String turned = "G0 X44. Z3.\nG1 X39.95 F.2\nZ-210.\nX50.\nG0 X60.\nZ-220.\nG1 X31. F.1\nG0 X60.\n";
+		String turned = """
+				G0 X44. Z3.
+				G1 X39.95 F.2
+				Z-210.
+				X50.
+				G0 X60.
+				Z-220.
+				G1 X31. F.1
+				G0 X60.
+				""";
 		assertThat(said("TR40X7", "M3", turned + "G0 X46. Z20.\nG76 X32. Z-214. P4000 Q250 F7.")).isEmpty();
-		assertThat(said("TR40X7", "M3", turned + "G0 X46. Z20.\nG76 X32. Z-240. P4000 Q250 F7.")).singleElement().asString().startsWith("thread-into-shoulder");
+		assertThat(said("TR40X7", "M3", turned + "G0 X46. Z20.\nG76 X32. Z-240. P4000 Q250 F7.")).singleElement().asString()
+				.startsWith("thread-into-shoulder");
 	}
 
 	/** A bar machine: Z grows into the bar. */
 	@Test
 	void theOutsideTellsWhichWayZGrows() {
-		String turned = "G97 S4000 M3\nG0 X7. Z-1.\nG1 X5.95 F.05\nZ12. F.04\nX7.\nG0 X12.\n";
-		String thread = "G0 X7.5 Z-3.\nG92 X5.6 Z9. F.75\nX5.4\nX5.25\nX5.15\nX5.08\n";
+		String turned = """
+				G97 S4000 M3
+				G0 X7. Z-1.
+				G1 X5.95 F.05
+				Z12. F.04
+				X7.
+				G0 X12.
+				""";
+		String thread = """
+				G0 X7.5 Z-3.
+				G92 X5.6 Z9. F.75
+				X5.4
+				X5.25
+				X5.15
+				X5.08
+				""";
 		assertThat(said("M6X0.75", "M3", turned + thread)).isEmpty();
-		assertThat(said("M6X0.75", "M3", turned + "M4\n" + thread)).singleElement().asString().startsWith("spindle-wrong-way M4 and passes towards the chuck cut a left-hand thread");
+		assertThat(said("M6X0.75", "M3", turned + "M4\n" + thread)).singleElement().asString()
+				.startsWith("spindle-wrong-way M4 and passes towards the chuck cut a left-hand thread");
 	}
 
 	private static List<String> said(String thread, String spindle, String... passes) {
-		return Samples.findings(MachineProfile.named("turning"), "G21 G40 G99\nT0303 (THREAD " + thread + ")\nG97 S600 " + spindle + "\n" + String.join("\n", passes) + "\nG0 X100. Z100.\nM30\n").stream()
-				.filter(finding -> finding.severity() != Severity.INFORMATION).map(finding -> finding.rule() + " " + finding.message()).toList();
+		return Samples.findings(MachineProfile.named("turning"), "G21 G40 G99\nT0303 (THREAD " + thread + ")\nG97 S600 " + spindle + "\n"
+				+ String.join("\n", passes) + "\nG0 X100. Z100.\nM30\n").stream()
+				.filter(finding -> finding.severity() != Severity.INFORMATION)
+				.map(finding -> finding.rule() + " " + finding.message()).toList();
 	}
 }

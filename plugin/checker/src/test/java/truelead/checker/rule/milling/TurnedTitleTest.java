@@ -37,25 +37,30 @@ class TurnedTitleTest {
 	void theScrewOfTheTitleIsWhatIsTurned() {
 		String stud = STUD.formatted("STUD M12X1.75 BOTH ENDS");
 		assertThat(said(stud)).isEmpty();
-		assertThat(said(stud.replace("F1.75", "F1.5"))).singleElement().asString().startsWith("feed-off-pitch F1.5 cuts a lead of 1.500 mm, M12x1.75 has 1.750");
+		assertThat(said(stud.replace("F1.75", "F1.5"))).singleElement().asString()
+				.startsWith("feed-off-pitch F1.5 cuts a lead of 1.500 mm, M12x1.75 has 1.750");
 	}
 
 	@Test
 	void aThreadMoreThanAPitchTooDeepIsTheTitlesWhereTheOutsideIsTurnedForIt() {
 		String stud = STUD.formatted("STUD M12X1.75 BOTH ENDS").replace("X11.3", "X11.").replace("X9.85", "X7.6");
-		assertThat(said(stud)).singleElement().asString().startsWith("helix-off-size the deepest pass of the thread outside goes to diameter 7.6 mm");
+		assertThat(said(stud)).singleElement().asString()
+				.startsWith("helix-off-size the deepest pass of the thread outside goes to diameter 7.6 mm");
 		assertThat(said(stud.replace("X11.9", "X8.9"))).as("on what is turned for another thread").isEmpty();
 	}
 
 	@Test
 	void aWholeInchOfPipeInTheTitleIsAThreadWhereItIsCut() {
-		String nipple = STUD.formatted("KOERPER G1").replace("X11.9", "X33.2").replace("X14.", "X36.").replace("X11.3", "X32.").replace("X10.8\nX10.4\nX10.1\nX9.85", "X31.\nX30.292").replace("F1.75", "F2.309");
+		String nipple = STUD.formatted("KOERPER G1").replace("X11.9", "X33.2").replace("X14.", "X36.").replace("X11.3", "X32.")
+				.replace("X10.8\nX10.4\nX10.1\nX9.85", "X31.\nX30.292").replace("F1.75", "F2.309");
 		assertThat(said(nipple)).isEmpty();
-		assertThat(said(nipple.replace("F2.309", "F1.814"))).singleElement().asString().startsWith("feed-off-pitch F1.814 cuts a lead of 1.814 mm, G 1 has 2.309");
+		assertThat(said(nipple.replace("F2.309", "F1.814"))).singleElement().asString()
+				.startsWith("feed-off-pitch F1.814 cuts a lead of 1.814 mm, G 1 has 2.309");
 	}
 
 	private static List<String> said(String program) {
-		return Samples.findings(MachineProfile.named("turning"), program).stream().filter(finding -> finding.severity() != Severity.INFORMATION)
+		return Samples.findings(MachineProfile.named("turning"), program).stream()
+				.filter(finding -> finding.severity() != Severity.INFORMATION)
 				.map(finding -> finding.rule() + " " + finding.message()).toList();
 	}
 }

@@ -13,7 +13,8 @@ import truelead.checker.rule.Severity;
 class LedByMovesTest {
 
 	private static List<Finding> loud(String... blocks) {
-		List<String> program = new ArrayList<>(List.of("N10 G17 G71 G90 G94", "N20 T=\"GEWINDEBOHRER_M8\" M6", "N30 D1 S300 M3", "N40 G0 X20 Y20 Z8"));
+		List<String> program = new ArrayList<>(List.of("N10 G17 G71 G90 G94", "N20 T=\"GEWINDEBOHRER_M8\" M6", "N30 D1 S300 M3",
+				"N40 G0 X20 Y20 Z8"));
 		program.addAll(List.of(blocks));
 		program.add("N99 M30");
 		return Samples.findings(program.toArray(String[]::new)).stream().filter(f -> f.severity() != Severity.INFORMATION).toList();
@@ -21,14 +22,17 @@ class LedByMovesTest {
 
 	@Test
 	void aWrongFeedOnTheWayInIsNotUnevenToo() {
-		assertThat(loud("N50 G63 Z-18 F300", "N60 G63 Z8 F375 M4")).singleElement().satisfies(f -> assertThat(f.rule()).isEqualTo("feed-off-pitch"));
-		assertThat(loud("N50 G63 Z-18 F375", "N60 G63 Z8 F300 M4")).singleElement().satisfies(f -> assertThat(f.rule()).isEqualTo("override-open"));
+		assertThat(loud("N50 G63 Z-18 F300", "N60 G63 Z8 F375 M4")).singleElement()
+				.satisfies(f -> assertThat(f.rule()).isEqualTo("feed-off-pitch"));
+		assertThat(loud("N50 G63 Z-18 F375", "N60 G63 Z8 F300 M4")).singleElement()
+				.satisfies(f -> assertThat(f.rule()).isEqualTo("override-open"));
 		assertThat(loud("N50 G63 Z-18 F375", "N60 G63 Z8 F375 M4")).isEmpty();
 	}
 
 	@Test
 	void aWayOutWithoutTheReversalOfTheOthers() {
-		assertThat(loud("N50 G63 Z-18 F375", "N60 G63 Z8 F375", "N70 G0 X60 M3", "N80 G63 Z-18 F375", "N90 G63 Z8 F375 M4")).singleElement().satisfies(f -> {
+		assertThat(loud("N50 G63 Z-18 F375", "N60 G63 Z8 F375", "N70 G0 X60 M3", "N80 G63 Z-18 F375", "N90 G63 Z8 F375 M4")).singleElement()
+				.satisfies(f -> {
 			assertThat(f.rule()).isEqualTo("spindle-wrong-way");
 			assertThat(f.severity()).isEqualTo(Severity.ERROR);
 		});
@@ -38,7 +42,8 @@ class LedByMovesTest {
 	@Test
 	void theSignOfTheLeadTurnsTheSpindle() {
 		assertThat(loud("N50 G331 Z-18 K-1.25 S300", "N60 G332 Z8 K-1.25")).singleElement().satisfies(f -> {
-			assertThat(f.message()).startsWith("K-1.25 turns counter-clockwise, M8x1.25 is right-hand").endsWith("; the lead without a minus sign");
+			assertThat(f.message()).startsWith("K-1.25 turns counter-clockwise, M8x1.25 is right-hand")
+					.endsWith("; the lead without a minus sign");
 			assertThat(f.at().line()).isEqualTo(4);
 		});
 	}

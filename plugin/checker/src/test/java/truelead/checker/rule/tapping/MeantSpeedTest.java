@@ -10,8 +10,9 @@ import truelead.checker.rule.Finding;
 class MeantSpeedTest {
 
 	private static Finding found(String speed, String cycle) {
-		return Samples.findings("G21 G90", "T1 M6 (DRILL 5.0)", "S3200 M3", "G0 X0 Y0 Z5", "G81 Z-20 R3 F200", "G80", "T2 M6 (M6 TAP)", speed, "G0 X0 Y0 Z5", cycle, "G80", "M30").stream()
-				.filter(f -> f.rule().equals("feed-off-pitch")).findFirst().orElseThrow();
+		return Samples.findings("G21 G90", "T1 M6 (DRILL 5.0)", "S3200 M3", "G0 X0 Y0 Z5", "G81 Z-20 R3 F200", "G80", "T2 M6 (M6 TAP)",
+				speed, "G0 X0 Y0 Z5", cycle, "G80", "M30").stream().filter(f -> f.rule().equals("feed-off-pitch")).findFirst()
+				.orElseThrow();
 	}
 
 	private static String typed(Finding finding) {
@@ -44,8 +45,9 @@ class MeantSpeedTest {
 
 	@Test
 	void theDrillOfAWireInsertMakesNoOtherThread() {
-		Finding finding = Samples.findings("G20 G90", "T1 M6 (17/64 DRILL)", "S3000 M3", "G0 X0 Y0 Z1", "G81 Z-.82 R.1 F12.", "G80", "T2 M6 (1/4-20 STI TAP)", "S350 M3", "G0 X0 Y0 Z1", "G84 Z-.6 R.2 F12.5",
-				"G80", "M30").stream().filter(f -> f.rule().equals("feed-off-pitch")).findFirst().orElseThrow();
+		Finding finding = Samples.findings("G20 G90", "T1 M6 (17/64 DRILL)", "S3000 M3", "G0 X0 Y0 Z1", "G81 Z-.82 R.1 F12.", "G80",
+				"T2 M6 (1/4-20 STI TAP)", "S350 M3", "G0 X0 Y0 Z1", "G84 Z-.6 R.2 F12.5", "G80", "M30").stream()
+				.filter(f -> f.rule().equals("feed-off-pitch")).findFirst().orElseThrow();
 		assertThat(finding.message()).as("17/64 and 28 turns an inch are G 1/16").endsWith("; F17.5");
 		assertThat(typed(finding)).isEqualTo("F17.5");
 	}

@@ -11,8 +11,9 @@ import truelead.checker.rule.Severity;
 class SpindleNotTurningTest {
 
 	private static List<Severity> stopped(String first, String second) {
-		return Samples.findings("G21 G90", "T1 M6 (M6 TAP)", first, "G0 X0 Y0 Z5", "G84 Z-12 R5 F500", "G80", "T2 M6 (M8 TAP)", second, "G0 X30 Y0 Z5", "G84 Z-16 R5 F625", "G80", "M30")
-				.stream().filter(f -> f.rule().equals("spindle-not-turning")).map(f -> f.severity()).toList();
+		return Samples.findings("G21 G90", "T1 M6 (M6 TAP)", first, "G0 X0 Y0 Z5", "G84 Z-12 R5 F500", "G80", "T2 M6 (M8 TAP)", second,
+				"G0 X30 Y0 Z5", "G84 Z-16 R5 F625", "G80", "M30").stream().filter(f -> f.rule().equals("spindle-not-turning"))
+				.map(f -> f.severity()).toList();
 	}
 
 	@Test
@@ -27,6 +28,7 @@ class SpindleNotTurningTest {
 
 	@Test
 	void aCodeThatIsSynchronisedByItselfStartsTheSpindle() {
-		assertThat(Samples.findings("G21 G90", "T1 M6 (M6 LH TAP)", "G0 X0 Y0 Z5", "G84.3 Z-12 R5 F500 S500", "G80", "M30")).noneMatch(f -> f.rule().equals("spindle-not-turning"));
+		assertThat(Samples.findings("G21 G90", "T1 M6 (M6 LH TAP)", "G0 X0 Y0 Z5", "G84.3 Z-12 R5 F500 S500", "G80", "M30"))
+				.noneMatch(f -> f.rule().equals("spindle-not-turning"));
 	}
 }

@@ -19,7 +19,7 @@ class StartTooCloseTest {
 	}
 
 	private static boolean found(MachineProfile profile, String thread, double pitch, double speed, double room) {
-		return Samples.findings(profile, "G21 G90", "T1 M6 (" + thread + " TAP)", "S" + speed + " M3", "G84 Z-15 R" + room + " F" + pitch * speed, "G80").stream()
-				.anyMatch(f -> f.rule().equals("start-too-close"));
+		return Samples.findings(profile, "G21 G90", "T1 M6 (" + thread + " TAP)", "S" + speed + " M3", "G84 Z-15 R" + room + " F"
+				+ pitch * speed, "G80").stream().anyMatch(f -> f.rule().equals("start-too-close"));
 	}
 }
