@@ -54,14 +54,14 @@ public final class DrillTooDeep extends HoleRule {
 				}
 			}
 		}
-		OddDepth.of(visits).filter(OddDepth::drilledDeeper).map(this::odd).ifPresent(found);
+		OddDepth.of(visits).filter(OddDepth::drilledDeeper).map(odd -> odd(odd, odd.drilled(visits))).ifPresent(found);
 	}
 
-	private Draft odd(OddDepth odd) {
+	private Draft odd(OddDepth odd, Severity severity) {
 		Cut cut = odd.drill();
 		Figures figures = new Figures(cut.step().modal().unit());
 		double usual = odd.usual().tipLevel();
-		Draft draft = Draft.of(this, Severity.WARNING, OddDepth.at(cut.step(), cut.block()), cut.tool().name() + " goes to "
+		Draft draft = Draft.of(this, severity, new OddDepth.Going(cut.step(), cut.block()).location(), cut.tool().name() + " goes to "
 				+ level(cut.tip(), cut, figures) + " at this hole, at the other " + odd.others() + " to " + level(usual, cut, figures)
 				+ ", and all are threaded to the same depth: it may meet what is below; " + level(usual, cut, figures))
 				.programmed("level of the drill's tip", figures.length(cut.tip()), cut.block())

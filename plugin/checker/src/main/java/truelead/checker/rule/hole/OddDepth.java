@@ -1,17 +1,22 @@
 package truelead.checker.rule.hole;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import truelead.checker.hole.Cut;
 import truelead.checker.machine.Step;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.Location;
+import truelead.checker.program.WordRef;
 import truelead.checker.rule.LevelFix;
+import truelead.checker.rule.Severity;
 
 /**
  * The one hole of an operation that is another than all others, which are alike: drilled deeper by the same drill for a thread that is as
- * deep, or threaded less deep in the same hole (common practice, no source). Whoever means it says why in the blocks that do it.
+ * deep, or threaded less deep in the same hole (common practice, no source). Whoever means it says why in the blocks that do it, or writes
+ * a depth of its own at this hole alone.
  *
  * @param visit  the thread in it
  * @param drill  what drills it
@@ -26,6 +31,9 @@ record OddDepth(Visit visit, Cut drill, Levels odd, Levels usual, int others) {
 
 	/** What two walls or two screws of one plate may differ by, mm (common practice, no source). */
 	private static final double LITTLE = 2;
+
+	/** So many holes show how their depths are written. */
+	private static final int SHOWN = 16;
 
 	/** Levels are the same that differ by less, mm. */
 	private static final double SAME = 1e-3;
@@ -71,8 +79,7 @@ record OddDepth(Visit visit, Cut drill, Levels odd, Levels usual, int others) {
 		Map<Levels, Alike> kinds = new HashMap<>();
 		for (int kind = 0; kind < visits.typical().size() && kinds.size() < 3; kind++) {
 			Visit visit = visits.typical().get(kind);
-			Optional<Cut> drill = visit.hole().makingBefore(visit.order()).stream().filter(cut -> cut.kind().drills())
-					.reduce((one, last) -> last);
+			Optional<Cut> drill = drill(visit);
 			if (drill.isEmpty() || Double.isNaN(drill.get().tip()) || Double.isNaN(visit.bottom())) {
 				return Optional.empty();
 			}
@@ -99,10 +106,65 @@ record OddDepth(Visit visit, Cut drill, Levels odd, Levels usual, int others) {
 				&& drill.direction() * (usual.bottomLevel() - odd.bottomLevel()) > LITTLE && isBare(visit.block());
 	}
 
-	/** The word of a step's own block that says its depth; the block where it has none. */
-	static Location at(Step step, BlockRef block) {
-		return Optional.of(step).filter(Step.Stroke.class::isInstance).map(Step.Stroke.class::cast).flatMap(LevelFix::depthWord)
-				.filter(word -> word.block().sameBlock(block)).map(Location::of).orElseGet(() -> Location.of(block));
+	/**
+	 * A step that goes to a depth.
+	 *
+	 * @param step  the step
+	 * @param block its block
+	 */
+	record Going(Step step, BlockRef block) {
+
+		/** The word that says the depth, in its block or one before it; empty for what is no cycle. */
+		Optional<WordRef> depth() {
+			return Optional.of(step).filter(Step.Stroke.class::isInstance).map(Step.Stroke.class::cast).flatMap(LevelFix::depthWord);
+		}
+
+		/** The word of its own block that says the depth; the block where none does. */
+		Location location() {
+			return depth().filter(word -> word.block().sameBlock(block)).map(Location::of).orElseGet(() -> Location.of(block));
+		}
+	}
+
+	/** {@link #severity} of the odd drill, among the drills of an operation's holes. */
+	Severity drilled(Visits visits) {
+		return severity(new Going(drill.step(), drill.block()),
+				visits.stream().flatMap(any -> drill(any).stream()).map(cut -> new Going(cut.step(), cut.block())));
+	}
+
+	/**
+	 * A warning where every hole has its depth written and one key makes the odd one of another; else information: who lets a depth stand
+	 * for a row of holes writes one at a single hole on purpose, to let air out or to miss what is below.
+	 *
+	 * @param odd   what goes to the odd depth
+	 * @param holes what goes to the depth of each hole, the odd one among them
+	 */
+	static Severity severity(Going odd, Stream<Going> holes) {
+		List<Going> shown = holes.limit(SHOWN).filter(hole -> hole.step() instanceof Step.Stroke).toList();
+		List<WordRef> depths = shown.stream().flatMap(hole -> hole.depth().stream()).toList();
+		boolean each = depths.stream().map(Location::of).distinct().count() == shown.size();
+		boolean slip = odd.depth().map(WordRef::written)
+				.filter(written -> depths.stream().anyMatch(depth -> oneKeyApart(written, depth.written()))).isPresent();
+		return shown.isEmpty() || each && slip ? Severity.WARNING : Severity.INFORMATION;
+	}
+
+	/** Whether one character makes the one of the other, put in, left out or another. */
+	private static boolean oneKeyApart(String one, String other) {
+		int shorter = Math.min(one.length(), other.length());
+		int longer = Math.max(one.length(), other.length());
+		int before = 0;
+		while (before < shorter && one.charAt(before) == other.charAt(before)) {
+			before++;
+		}
+		int behind = 0;
+		while (behind < shorter - before && one.charAt(one.length() - 1 - behind) == other.charAt(other.length() - 1 - behind)) {
+			behind++;
+		}
+		return longer - before - behind == 1;
+	}
+
+	/** What drills the hole of a visit last before it. */
+	private static Optional<Cut> drill(Visit visit) {
+		return visit.hole().makingBefore(visit.order()).stream().filter(cut -> cut.kind().drills()).reduce((one, last) -> last);
 	}
 
 	/** Whether a block says nothing for people. */

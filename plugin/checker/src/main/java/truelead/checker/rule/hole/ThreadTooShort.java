@@ -86,7 +86,9 @@ public final class ThreadTooShort extends HoleRule {
 			Figures figures = new Figures(one.modal().unit());
 			String axis = String.valueOf("XYZ".charAt(one.place().plane().axis()));
 			String usual = axis + figures.coordinate(odd.usual().bottomLevel());
-			Draft draft = Draft.of(this, Severity.WARNING, OddDepth.at(one.step(), one.block()), "the tap goes to " + axis
+			OddDepth.Going going = going(one);
+			Severity severity = OddDepth.severity(going, tapping.strokes().stream().map(ThreadTooShort::going));
+			Draft draft = Draft.of(this, severity, going.location(), "the tap goes to " + axis
 					+ figures.coordinate(one.bottom()) + " at this hole, at the other " + odd.others() + " to " + usual
 					+ ", and all are drilled alike: its thread is " + figures.length(Math.abs(one.bottom() - odd.usual().bottomLevel()))
 					+ " shorter; " + usual).programmed("level of the tap's tip", figures.length(one.bottom()), one.block())
@@ -97,6 +99,10 @@ public final class ThreadTooShort extends HoleRule {
 			}
 			return draft;
 		});
+	}
+
+	private static OddDepth.Going going(TapStroke stroke) {
+		return new OddDepth.Going(stroke.step(), stroke.block());
 	}
 
 	/** Whether a tap that goes so far below the top of a hole, mm, leaves less of full thread than is called out. */

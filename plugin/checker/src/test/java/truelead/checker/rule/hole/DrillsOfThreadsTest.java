@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static truelead.checker.Samples.heard;
 import static truelead.checker.Samples.one;
 
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -35,6 +37,12 @@ class DrillsOfThreadsTest {
 			G80
 			M30
 			""";
+
+	/** As a post writes that says each cycle in full. */
+	private static final String EACH = TAPPED
+			.replace("Q4. F260.\nX30.", "Q4. F260." + each("G98 G83 X%d. Z-24.5 R2.5 Q4. F260."))
+			.replace("R5. F500.\nX30.", "R5. F500." + each("G98 G84 X%d. Z-17. R5. F500."))
+			.replace("F200.\nX30.", "F200." + each("X%d."));
 
 	private static final String MILLED = """
 			G21 G90 G94 G17 G40 G80
@@ -276,16 +284,54 @@ class DrillsOfThreadsTest {
 	/** A post that writes the cycle at each hole: 3 for 2 in one of them. */
 	@Test
 	void oneHoleOfManyIsDeeper() {
-		String row = TAPPED.replace("X30.\n", "X30.\nX50.\nX70.\nX90.\n");
-		assertThat(heard(row)).isEmpty();
-		String odd = row.replaceFirst("Q4. F260.\nX30.\nX50.\nX70.\nX90.", "Q4. F260.\nX30.\nX50. Z-34.5\nX70. Z-24.5\nX90.");
+		assertThat(heard(EACH)).isEmpty();
+		String odd = EACH.replace("X50. Z-24.5", "X50. Z-34.5");
 		one(odd, "drill-too-deep", "T2 goes to Z-34.5 at this hole, at the other 4 to Z-24.5, and all are threaded to the same depth");
-		assertThat(heard(odd.replace("Z-34.5", "Z-34.5 (OIL WAY)"))).isEmpty();
-		assertThat(heard(odd.replace("X70. Z-24.5", "X70."))).isEmpty();
-		String less = row.replaceFirst("R5. F500.\nX30.\nX50.\nX70.\nX90.", "R5. F500.\nX30.\nX50. Z-12.\nX70. Z-17.\nX90.");
+		assertThat(heard(odd.replace("X50. Z-34.5 R2.5 Q4. F260.", "X50. Z-34.5 R2.5 Q4. F260. (OIL WAY)"))).isEmpty();
+		assertThat(heard(odd.replace("X70. Z-24.5", "X70. Z-34.5"))).isEmpty();
+		String less = EACH.replace("X50. Z-17.", "X50. Z-12.");
 		one(less, "thread-too-short", "the tap goes to Z-12 at this hole, at the other 4 to Z-17, and all are drilled alike: its thread is "
 				+ "5 mm shorter");
-		assertThat(heard(less.replace("Z-12.", "Z-12. (SHORT STUD)"))).isEmpty();
+		assertThat(heard(less.replace("X50. Z-12. R5. F500.", "X50. Z-12. R5. F500. (SHORT STUD)"))).isEmpty();
+	}
+
+	/** By hand: a row under one depth, and one hole through for air or short above a wall, without a word. */
+	@Test
+	void oneHoleOfARowHasADepthOfItsOwn() {
+		String row = TAPPED.replace("X30.\n", "X30.\nX50.\nX70.\nX90.\n");
+		String through = row.replaceFirst("Q4. F260.\nX30.\nX50.\nX70.", "Q4. F260.\nX30.\nX50. Z-34.5\nX70. Z-24.5");
+		assertThat(through).contains("X50. Z-34.5");
+		assertThat(heard(through)).isEmpty();
+		assertThat(heard(row.replace("X90.\nG80\nT3", "X90.\nG98 G83 X110. Z-43. R2.5 Q4. F260.\nG80\nT3")
+				.replace("F500.\nX30.", "F500.\nX110.\nX30."))).isEmpty();
+		String wall = row.replaceFirst("R5. F500.\nX30.\nX50.\nX70.", "R5. F500.\nX30.\nX50. Z-12.\nX70. Z-17.");
+		assertThat(wall).contains("X50. Z-12.");
+		assertThat(heard(wall)).isEmpty();
+		assertThat(heard(EACH.replace("X50. Z-24.5", "X50. Z-38."))).isEmpty();
+	}
+
+	/** A long drill that nobody names goes into its pilot hole and out of the work turning backwards, and is no tap. */
+	@Test
+	void aLongDrillIsLedIntoItsPilotBackwards() {
+		assertThat(heard("""
+				G21 G90 G94 G17
+				T1 M6
+				G54 G0 X12. Y30. S4500 M3
+				G43 H1 Z50. M8
+				G98 G81 X12. Y30. Z-15. R2. F700.
+				G80
+				T2 M6
+				G0 X12. Y30. S300 M4
+				G43 H2 Z50. M8
+				Z5.
+				G1 Z-13. F500.
+				M3 S5000
+				G1 Z-126. F1000.
+				S300 M4
+				G1 Z-10. F3000.
+				G0 Z50.
+				M30
+				""")).isEmpty();
 	}
 
 	/** An oil way with a thread at its mouth, written as all lengths of the program are. */
@@ -293,5 +339,9 @@ class DrillsOfThreadsTest {
 	void aDeepHoleIsMeantToBeDeep() {
 		assertThat(heard(TAPPED.replace("Z-24.5", "Z-245."))).isEmpty();
 		assertThat(heard(TAPPED.replace("Z-24.5 R2.5", "Z-245 R2"))).isEmpty();
+	}
+
+	private static String each(String block) {
+		return IntStream.of(30, 50, 70, 90).mapToObj(x -> "\n" + block.formatted(x)).collect(Collectors.joining());
 	}
 }
