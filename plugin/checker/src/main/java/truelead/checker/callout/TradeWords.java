@@ -16,6 +16,8 @@ import truelead.checker.thread.DataRow;
  */
 final class TradeWords {
 	private static final int SHORTEST_STEM = 2;
+	/** Shorter words that are no others without an E are many, DUE and BLUE among them. */
+	private static final int SHORTEST_WITH_TWO = 6;
 
 	private final Map<String, Meaning> words = new HashMap<>();
 	private final Map<String, Meaning> stems = new HashMap<>();
@@ -63,7 +65,14 @@ final class TradeWords {
 	/** What a word of letters means; empty for words that are not of the trade. */
 	Optional<Meaning> meaning(String word) {
 		String folded = fold(word);
-		return Optional.ofNullable(ascii(folded) ? known(folded) : all().known(folded));
+		return Optional.ofNullable(ascii(folded) ? known(folded) : all().known(folded))
+				.or(() -> withoutUmlauts(folded).map(this::known));
+	}
+
+	/** A long word whose letters with dots are written as two, GAENGTAPP, FOERBORR, with one for each; empty for any other. */
+	private static Optional<String> withoutUmlauts(String folded) {
+		return Optional.of(folded).filter(word -> word.length() >= SHORTEST_WITH_TWO)
+				.map(word -> word.replace("AE", "A").replace("OE", "O").replace("UE", "U")).filter(word -> !word.equals(folded));
 	}
 
 	/** Whether a word is one of the trade in another language, and none in English. */
