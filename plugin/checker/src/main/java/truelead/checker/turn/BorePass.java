@@ -21,6 +21,11 @@ import truelead.checker.tool.ToolUse;
  */
 public record BorePass(int order, ToolLog tool, Step.Move step, double radius, boolean inward) {
 
+	/** The same, left towards the axis or not. */
+	BorePass left(boolean towardsAxis) {
+		return towardsAxis == inward ? this : new BorePass(order, tool, step, radius, towardsAxis);
+	}
+
 	/** Whether it bores the hole in the middle, by what is known of its tool. */
 	public boolean bores(ToolUse use) {
 		return use.facts().kind().map(kind -> kind.value() == ToolKind.BORING).orElse(inward);

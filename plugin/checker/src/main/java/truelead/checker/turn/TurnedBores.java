@@ -1,7 +1,9 @@
 package truelead.checker.turn;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.hole.Cut;
@@ -12,11 +14,14 @@ import truelead.checker.tool.ToolUse;
 
 /**
  * Finds what a lathe bores: passes along Z beside the spindle's axis, made from the inside. The tool of such a pass is named a boring tool,
- * or nothing is said of it and it leaves the wall towards the axis; one that turns the outside leaves it the other way.
+ * or nothing is said of it and it leaves the wall towards the axis; one that turns the outside leaves it the other way, at once or behind a
+ * neck.
  */
 final class TurnedBores {
 
 	private static final int MOST = 10_000;
+	/** Passes at most that lie before one neck. */
+	private static final int BEFORE_NECK = 16;
 	/** Slope of a cone for a taper thread at most, on the radius: four times that of 1 in 16 on the diameter. */
 	private static final double CONE = 1.0 / 8;
 
@@ -54,6 +59,8 @@ final class TurnedBores {
 	private final List<Cone> cones = new ArrayList<>();
 	private final List<BorePass> passes = new ArrayList<>();
 	private final List<BorePass> open = new ArrayList<>();
+	/** Where in the passes those stand that the tool left towards the axis, and has not come back from along the work. */
+	private final Deque<Integer> left = new ArrayDeque<>();
 
 	/** All passes, in the order of execution. */
 	List<BorePass> passes() {
@@ -83,7 +90,9 @@ final class TurnedBores {
 		if (lost) {
 			// gone home or changed: nobody sees which way it left the wall
 			close(false);
+			left.clear();
 		}
+		outBehindNeck(move, tool);
 		if (Math.abs(from - to) > 1e-6) {
 			if (!move.rapid() && cones.size() < MOST && Math.abs(from - to) < CONE * Math.abs(move.to().z() - move.from().z())) {
 				cones.add(new Cone(order, tool, move));
@@ -100,9 +109,28 @@ final class TurnedBores {
 		return move.from().z() != 0 && Math.abs(move.to().z()) < 1e-6;
 	}
 
+	/** A tool that goes away from the axis farther than a pass before it has come back along the work is no tool inside. */
+	private void outBehindNeck(Step.Move move, ToolLog tool) {
+		left.removeIf(index -> {
+			BorePass pass = passes.get(index);
+			boolean back = pass.tool() != tool || (move.to().z() - move.from().z()) * pass.way() < 0;
+			boolean out = !back && Math.abs(move.to().x()) > pass.radius() + 1e-6;
+			if (out) {
+				passes.set(index, pass.left(false));
+			}
+			return back || out;
+		});
+	}
+
 	private void close(boolean inward) {
 		for (BorePass pass : open) {
-			passes.add(inward ? new BorePass(pass.order(), pass.tool(), pass.step(), pass.radius(), true) : pass);
+			passes.add(pass.left(inward));
+			if (inward) {
+				left.add(passes.size() - 1);
+			}
+		}
+		while (left.size() > BEFORE_NECK) {
+			left.remove();
 		}
 		open.clear();
 	}

@@ -37,6 +37,41 @@ class LatheFieldTest {
 		assertThat(said(program.replace("M4\n", ""))).singleElement().asString().startsWith("spindle-wrong-way");
 	}
 
+	/** The tool that turns a plug and a neck behind its thread is no boring tool, and the hole in the face is the drill's. */
+	@Test
+	void aPlugWithANeckIsTurnedOutside() {
+		String program = """
+				(PLUG)
+				G21 G40 G99
+				T0101
+				G97 S1200 M3
+				G0 X29. Z1.
+				X19.8
+				G1 X23.8 Z-1.5 F.1
+				Z-24.
+				X21.
+				Z-29.
+				X29.
+				G0 X100. Z100.
+				T0505 (DRILL 6.8)
+				G97 S1600 M3
+				G0 X0 Z3.
+				G83 Z-24. Q4000 F.12
+				G80
+				G0 Z100.
+				T0707 (M8 TAP)
+				G97 S300 M3
+				G0 X0 Z6.
+				G84 Z-18. F1.25
+				G80
+				G0 Z100.
+				M30
+				""";
+		assertThat(said(program)).isEmpty();
+		assertThat(said(program.replace("DRILL 6.8", "DRILL 6.5"))).singleElement().asString().startsWith("drill-too-small");
+		assertThat(said(program.replace("G83 Z-24.", "G83 Z-19."))).singleElement().asString().startsWith("drill-too-shallow");
+	}
+
 	/** G63 says by itself that a tap is fed, whatever the tool is called. */
 	@Test
 	void aToolWithoutANameUnderG63Taps() {
