@@ -2,6 +2,7 @@ package truelead.checker.run;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import truelead.checker.hole.Place;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.Step;
@@ -64,9 +65,18 @@ public record AxisRun(int order, ToolLog tool, Place place, Step in, Optional<St
 
 	/** How often the tool is fed in: more than once is pecking, where it is a drill. */
 	public long feedsIn() {
+		return fedIn().count();
+	}
+
+	/** Whether the spindle turns one way all the way in, as for a tap; a long drill is led into its pilot hole backwards. */
+	public boolean turnsOneWayIn() {
+		return fedIn().allMatch(step -> step.modal().spindle() == in.modal().spindle());
+	}
+
+	private Stream<Step> fedIn() {
 		int axis = place.plane().axis();
 		double way = bottom() - top;
-		return steps.stream().filter(step -> !rapid(step) && (to(step).along(axis) - from(step).along(axis)) * way > 0).count();
+		return steps.stream().filter(step -> !rapid(step) && (to(step).along(axis) - from(step).along(axis)) * way > 0);
 	}
 
 	/** Whether the tool comes back in rapid. */

@@ -185,7 +185,8 @@ final class TapDrafts {
 			return Optional.of(run.rapidOut() ? Tapping.Method.DRILLING_CYCLE : Tapping.Method.FEED);
 		}
 		boolean reversed = run.out().filter(out -> opposite(run.in().modal().spindle()) == out.modal().spindle()).isPresent()
-				&& run.in().modal().spindle() != SpindleTurn.STOPPED && run.in().modal().spindle() != SpindleTurn.UNKNOWN;
+				&& run.in().modal().spindle() != SpindleTurn.STOPPED && run.in().modal().spindle() != SpindleTurn.UNKNOWN
+				&& run.turnsOneWayIn();
 		return reversed && !run.rapidOut() && tool.facts().kind().isEmpty() ? Optional.of(Tapping.Method.FEED) : Optional.empty();
 	}
 
