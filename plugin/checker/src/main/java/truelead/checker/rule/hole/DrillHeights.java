@@ -118,7 +118,9 @@ final class DrillHeights {
 		double[] above = DoubleStream.concat(starts, DoubleStream.of(thread.stops()).filter(stop -> Math.abs(stop + r) <= SAME)).toArray();
 		boolean mirrored = DoubleStream.of(above).anyMatch(start -> Math.abs(start + r) <= SAME);
 		boolean inAir = surface.stated() && r >= surface.value() - SAME;
-		if (above.length == 0 || inAir || drill.relative() || opened(cut, r, visit)
+		// a slip is made once: two cycles that begin as low know of a seat
+		boolean agreed = others(cut, visit).anyMatch(other -> other.step() instanceof Step.Stroke && Math.abs(other.start() - r) <= SAME);
+		if (above.length == 0 || inAir || agreed || drill.relative() || opened(cut, r, visit)
 				|| !mirrored && work.tools().stream().anyMatch(DrillHeights::mayPocket)) {
 			return Optional.empty();
 		}

@@ -334,6 +334,16 @@ class DrillsOfThreadsTest {
 				""")).isEmpty();
 	}
 
+	/** In a seat of the casting: drill and chamfer mill behind it begin below Z0, the tap as far above it. */
+	@Test
+	void twoToolsThatBeginAsLowKnowOfASeat() {
+		String seat = TAPPED.replace("SPOT 90 DEG", "DRILL 6.8").replace("G81 Z-3.5 R2.5", "G81 Z-27. R-2.5")
+				.replace("T2 M6 (DRILL 6.8)", "T2 M6 (CHAMFER MILL 90 DEG)").replace("G83 Z-24.5 R2.5 Q4.", "G81 Z-7. R-2.5")
+				.replace("Z-17. R5.", "Z-20. R2.5");
+		assertThat(heard(seat)).isEmpty();
+		one(seat.replace("Z-7. R-2.5", "Z-7. R2.5"), "plane-heights-wrong", "R is at Z-2.5, and nothing is open there before T1");
+	}
+
 	/** An oil way with a thread at its mouth, written as all lengths of the program are. */
 	@Test
 	void aDeepHoleIsMeantToBeDeep() {
