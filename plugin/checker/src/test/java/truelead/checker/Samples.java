@@ -39,13 +39,22 @@ public final class Samples {
 
 	/** What is found in a program above information, on the generic milling profile. */
 	public static List<Finding> loud(String program) {
-		return findings(program.lines().toArray(String[]::new)).stream().filter(finding -> finding.severity() != Severity.INFORMATION)
-				.toList();
+		return loud(MachineProfile.generic(), program);
+	}
+
+	private static List<Finding> loud(MachineProfile profile, String program) {
+		return findings(profile, program.lines().toArray(String[]::new)).stream()
+				.filter(finding -> finding.severity() != Severity.INFORMATION).toList();
 	}
 
 	/** The same, each finding as its rule and its message. */
 	public static List<String> heard(String program) {
-		return loud(program).stream().map(finding -> finding.rule() + " " + finding.message()).toList();
+		return heard(MachineProfile.generic(), program);
+	}
+
+	/** The same on a machine. */
+	public static List<String> heard(MachineProfile profile, String program) {
+		return loud(profile, program).stream().map(finding -> finding.rule() + " " + finding.message()).toList();
 	}
 
 	/** Holds a program to one finding above information: the rule, and what its message says among other things. */

@@ -6,7 +6,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import truelead.checker.Samples;
 import truelead.checker.profile.MachineProfile;
-import truelead.checker.rule.Severity;
 
 /**
  * Passes of a lathe's thread one by one: out of their order, less deep at the end, of forms other than the V; reliefs; a bar that Z grows
@@ -97,9 +96,7 @@ class TurnedPassesTest {
 	}
 
 	private static List<String> said(String thread, String spindle, String... passes) {
-		return Samples.findings(MachineProfile.named("turning"), "G21 G40 G99\nT0303 (THREAD " + thread + ")\nG97 S600 " + spindle + "\n"
-				+ String.join("\n", passes) + "\nG0 X100. Z100.\nM30\n").stream()
-				.filter(finding -> finding.severity() != Severity.INFORMATION)
-				.map(finding -> finding.rule() + " " + finding.message()).toList();
+		return Samples.heard(MachineProfile.named("turning"), "G21 G40 G99\nT0303 (THREAD " + thread + ")\nG97 S600 " + spindle + "\n"
+				+ String.join("\n", passes) + "\nG0 X100. Z100.\nM30\n");
 	}
 }

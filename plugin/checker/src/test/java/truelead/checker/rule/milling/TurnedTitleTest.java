@@ -6,7 +6,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import truelead.checker.Samples;
 import truelead.checker.profile.MachineProfile;
-import truelead.checker.rule.Severity;
 
 /** Threads that only the title of a lathe's program names: the screw that is turned, and a thread far too deep on what is turned for it. */
 class TurnedTitleTest {
@@ -59,8 +58,6 @@ class TurnedTitleTest {
 	}
 
 	private static List<String> said(String program) {
-		return Samples.findings(MachineProfile.named("turning"), program).stream()
-				.filter(finding -> finding.severity() != Severity.INFORMATION)
-				.map(finding -> finding.rule() + " " + finding.message()).toList();
+		return Samples.heard(MachineProfile.named("turning"), program);
 	}
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import truelead.checker.Samples;
 import truelead.checker.profile.MachineProfile;
-import truelead.checker.rule.Severity;
 
 /**
  * What lathe programs of many hands do around a thread: holders that float, live tools, cycles called by name, parts turned end for end.
@@ -223,8 +222,6 @@ class LatheFieldTest {
 	}
 
 	private static List<String> said(String program) {
-		return Samples.findings(MachineProfile.named("turning").with("G90", "absolute").with("G94", "feed-per-minute"), program + "M30\n")
-				.stream().filter(finding -> finding.severity() != Severity.INFORMATION)
-				.map(finding -> finding.rule() + " " + finding.message()).toList();
+		return Samples.heard(MachineProfile.named("turning").with("G90", "absolute").with("G94", "feed-per-minute"), program + "M30\n");
 	}
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import truelead.checker.Samples;
 import truelead.checker.profile.MachineProfile;
-import truelead.checker.rule.Severity;
 
 /**
  * Single-point threads as further hands write them: start angles by name, a tool that comes along Z alone, back spindles, threads picked
@@ -360,8 +359,6 @@ class LatheHandsTest {
 	}
 
 	private static List<String> said(String program) {
-		return Samples.findings(MachineProfile.named("turning").with("G90", "absolute").with("G94", "feed-per-minute"), program + "M30\n")
-				.stream().filter(finding -> finding.severity() != Severity.INFORMATION)
-				.map(finding -> finding.rule() + " " + finding.message()).toList();
+		return Samples.heard(MachineProfile.named("turning").with("G90", "absolute").with("G94", "feed-per-minute"), program + "M30\n");
 	}
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import truelead.checker.Samples;
 import truelead.checker.profile.MachineProfile;
-import truelead.checker.rule.Severity;
 
 /**
  * Threads inside that a lathe cuts by a single point: bar machines whose Z grows towards the chuck, threads cut from the ground outwards,
@@ -295,7 +294,6 @@ class LatheInsideTest {
 	}
 
 	private static List<String> said(String program) {
-		return Samples.findings(MachineProfile.named("turning"), program).stream().filter(f -> f.severity() != Severity.INFORMATION)
-				.map(f -> f.rule() + " " + f.message()).toList();
+		return Samples.heard(MachineProfile.named("turning"), program);
 	}
 }

@@ -322,8 +322,7 @@ class LatheShapeTest {
 
 	private static List<String> said(String program) {
 		MachineProfile turning = MachineProfile.named("turning");
-		return Samples.findings(program.contains("DIAMON") ? turning.with("G90", "absolute") : turning, program + (program.contains("M2\n")
-				? "" : "M30\n")).stream().filter(found -> found.severity() != Severity.INFORMATION)
-				.map(found -> found.rule() + " " + found.message()).toList();
+		return Samples.heard(program.contains("DIAMON") ? turning.with("G90", "absolute") : turning, program + (program.contains("M2\n")
+				? "" : "M30\n"));
 	}
 }
