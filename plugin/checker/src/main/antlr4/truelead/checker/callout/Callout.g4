@@ -100,7 +100,8 @@ lengths : NUMBER SLASH NUMBER ;
 /* M12X16/10.2X20, ISO 6410-1: behind the thread's length the drill, and how deep it goes */
 bore : SLASH (DIA | DIA_SIGN)? NUMBER TIMES NUMBER ;
 
-tail : DASH? (METRIC_CLASS | UNIFIED_CLASS | ACME_CLASS) | DASH? hand ;
+/* 6H, or a fit: 6H/6g, 2B/2A, the hole's class first (ISO 965-1) */
+tail : DASH? (METRIC_CLASS (SLASH METRIC_CLASS)? | UNIFIED_CLASS (SLASH UNIFIED_CLASS)? | ACME_CLASS) | DASH? hand ;
 
 hand : (LEFT | RIGHT) DASH? HAND? ;
 

@@ -15,13 +15,13 @@ record ThreadMarks(Optional<String> threadClass, Optional<Hand> hand) {
 		Optional<String> threadClass = Optional.empty();
 		Optional<Hand> hand = Optional.empty();
 		for (CalloutParser.TailContext tail : tails) {
-			if (tail.METRIC_CLASS() != null) {
-				String text = withoutX(tail.METRIC_CLASS().getText());
+			if (tail.METRIC_CLASS(0) != null) {
+				String text = withoutX(tail.METRIC_CLASS(0).getText());
 				threadClass = Optional.of(small ? text.toUpperCase(Locale.ROOT) : text);
 			} else if (tail.ACME_CLASS() != null) {
 				threadClass = Optional.of(tail.ACME_CLASS().getText().toUpperCase(Locale.ROOT));
-			} else if (tail.UNIFIED_CLASS() != null) {
-				threadClass = Optional.of(tail.UNIFIED_CLASS().getText().toUpperCase(Locale.ROOT));
+			} else if (tail.UNIFIED_CLASS(0) != null) {
+				threadClass = Optional.of(tail.UNIFIED_CLASS(0).getText().toUpperCase(Locale.ROOT));
 			} else if (tail.hand() != null) {
 				hand = Optional.of(tail.hand().LEFT() != null ? Hand.LEFT : Hand.RIGHT);
 			}

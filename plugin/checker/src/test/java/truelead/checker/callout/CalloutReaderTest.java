@@ -18,7 +18,8 @@ class CalloutReaderTest {
 	@ParameterizedTest
 	@CsvSource(delimiter = ';', value = {"7/16-20 TAP; 7/16-20 UNF", "M8X1.25; M8x1.25", "M8 X 1 RH TAP; M8x1", "M14-1.5; M14x1.5",
 			"M12; M12x1.75", "3/8-16UNC-2B; 3/8-16 UNC-2B", "\".375-16 UNC 2b THRU\"; 3/8-16 UNC-2B", "TAP 10-32 HOLES; #10-32 UNF",
-			"1/4-20 TAPRH|H5; 1/4-20 UNC", "M20x4P2; M20x4P2", "M20X1.5-6H LH; M20x1.5-6H-LH", "NO.10-32; #10-32 UNF",
+			"1/4-20 TAPRH|H5; 1/4-20 UNC", "M20x4P2; M20x4P2", "M20X1.5-6H LH; M20x1.5-6H-LH",
+			"M18x2.5-6H/6g; M18x2.5-6H", "M20x2-6H/5g6g-LH; M20x2-6H-LH", "1/4-20 UNC-2B/2A; 1/4-20 UNC-2B", "NO.10-32; #10-32 UNF",
 			"1 1/8-7; 1-1/8-7 UNC", "1/8-28 BSPP; G 1/8", "M2-6G; M2x0.4-6G", "МЕТЧИК М8; M8x1.25", "TARAUD M10; M10x1.5"})
 	void readsWhatPeopleWrite(String comment, String thread) {
 		assertThat(CalloutReader.read(comment)).singleElement().extracting(c -> c.spec().designation()).isEqualTo(thread);
