@@ -170,9 +170,9 @@ class Pictures {
 		page().showView(LESSON);
 		camera.take("lesson");
 		page().toggleZoom(page().findViewReference(LESSON));
-		for (String lesson : List.of("feed", "depth", "helix")) {
+		for (String lesson : List.of("feed", "depth", "helix", "passes")) {
 			org.eclipse.swt.widgets.Combo list = Dialogs.find(window(), org.eclipse.swt.widgets.Combo.class).get(0);
-			list.select(List.of("feed", "depth", "helix").indexOf(lesson));
+			list.select(List.of("feed", "depth", "helix", "passes").indexOf(lesson));
 			list.notifyListeners(SWT.Selection, new Event());
 			camera.take("lesson-" + lesson);
 		}

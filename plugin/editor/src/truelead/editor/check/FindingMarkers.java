@@ -14,9 +14,12 @@ import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
+import truelead.checker.lesson.Lesson;
+import truelead.checker.lesson.Lessons;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
+import truelead.checker.sheet.ProgramThreads;
 import truelead.editor.EditorIds;
 
 /** Findings of saved programs as markers of our own type, for the Problems view. Markers of other types are never touched. */
@@ -27,6 +30,9 @@ public final class FindingMarkers {
 
 	/** Marker attribute: the fixes on offer, as {@link FixOffer} writes them. */
 	public static final String FIXES = "truelead.fixes";
+
+	/** Marker attribute: the name of the lesson that shows why; empty where none does. */
+	public static final String LESSON = "truelead.lesson";
 
 	private FindingMarkers() {
 	}
@@ -56,7 +62,9 @@ public final class FindingMarkers {
 		if (!file.isAccessible()) {
 			return;
 		}
-		List<Map<String, Object>> wanted = checked.shown().stream().map(finding -> attributes(checked, finding)).sorted(ORDER).toList();
+		ProgramThreads threads = new ProgramThreads(checked.result().work());
+		List<Map<String, Object>> wanted = checked.shown().stream().map(finding -> attributes(checked, threads, finding)).sorted(ORDER)
+				.toList();
 		IMarker[] present = file.findMarkers(EditorIds.MARKER, false, IResource.DEPTH_ZERO);
 		if (same(present, wanted)) {
 			return;
@@ -89,7 +97,7 @@ public final class FindingMarkers {
 		return there.equals(wanted);
 	}
 
-	private static Map<String, Object> attributes(CheckedText checked, Finding finding) {
+	private static Map<String, Object> attributes(CheckedText checked, ProgramThreads threads, Finding finding) {
 		Location place = checked.placeOf(finding);
 		Map<String, Object> attributes = new HashMap<>();
 		attributes.put(IMarker.MESSAGE, finding.message());
@@ -99,6 +107,7 @@ public final class FindingMarkers {
 		attributes.put(IMarker.CHAR_END, place.offset() + place.span().length());
 		attributes.put(IMarker.LOCATION, "line " + (place.line() + 1) + ", " + finding.rule());
 		attributes.put(RULE, finding.rule());
+		attributes.put(LESSON, Lessons.of(finding.rule(), threads.about(finding)).map(Lesson::name).orElse(""));
 		attributes.put(FIXES, FixOffer.written(FixOffer.of(checked, finding)));
 		return attributes;
 	}

@@ -26,7 +26,8 @@ public final class FixResolutions implements IMarkerResolutionGenerator2 {
 		List<IMarkerResolution> resolutions = new ArrayList<>();
 		MarkedFinding.of(marker).ifPresent(marked -> {
 			FixOffer.read(marker.getAttribute(FindingMarkers.FIXES, "")).forEach(offer -> resolutions.add(FixResolution.of(marked, offer)));
-			Lessons.ofRule(marked.rule()).ifPresent(lesson -> resolutions.add(new WhyResolution(marked)));
+			Lessons.named(marker.getAttribute(FindingMarkers.LESSON, ""))
+					.ifPresent(lesson -> resolutions.add(new WhyResolution(marked, lesson)));
 			resolutions.add(FixResolution.accepting(marked));
 			resolutions.add(new SeverityResolution(new SeverityProposal(marked.rule(), Optional.of(marked.program().getProject()))));
 		});

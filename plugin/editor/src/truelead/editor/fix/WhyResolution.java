@@ -4,7 +4,6 @@ import org.eclipse.core.resources.IMarker;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.ui.IMarkerResolution2;
 import truelead.checker.lesson.Lesson;
-import truelead.checker.lesson.Lessons;
 import truelead.editor.lesson.LessonView;
 
 /** Opens the lesson of a finding from the Problems view; changes nothing. */
@@ -13,10 +12,10 @@ final class WhyResolution implements IMarkerResolution2 {
 	private final MarkedFinding finding;
 	private final Lesson lesson;
 
-	/** For a finding of a rule that has a lesson. */
-	WhyResolution(MarkedFinding finding) {
+	/** For a finding that a lesson tells more about. */
+	WhyResolution(MarkedFinding finding, Lesson lesson) {
 		this.finding = finding;
-		lesson = Lessons.ofRule(finding.rule()).orElseThrow();
+		this.lesson = lesson;
 	}
 
 	@Override

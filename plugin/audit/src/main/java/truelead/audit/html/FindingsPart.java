@@ -107,7 +107,7 @@ final class FindingsPart {
 	/** What to type to see why, with the finding's own numbers. */
 	private void lesson(Html html, Finding finding) {
 		boolean here = finding.at().file().name().equals(program.file().name());
-		Lessons.ofRule(finding.rule()).filter(lesson -> here && finding.operation() >= 0)
+		Lessons.of(finding.rule(), threads.about(finding)).filter(lesson -> here)
 				.ifPresent(lesson -> html.element("p", "class=\"mark\"", "to see why, with these numbers to move: lesson " + lesson.name()
 						+ " --from \"" + program.shown(finding.at()) + ":" + (finding.at().line() + 1) + "\" --out why.html"));
 	}

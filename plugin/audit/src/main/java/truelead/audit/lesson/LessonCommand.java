@@ -27,9 +27,9 @@ import truelead.checker.lesson.Values;
 
 /** {@code truelead lesson}: writes a lesson's page, with the numbers of a finding or of one's own, and its exercises. */
 @Command(name = "lesson", sortOptions = false,
-		description = "Shows what a wrong feed, depth or helix does to tap and thread, with numbers to move, and gives exercises.",
+		description = "Shows what a wrong feed, depth, helix or pass does to tool and thread, with numbers to move, and gives exercises.",
 		footer = {"", "Examples:", "  lesson feed --out feed.html", "  lesson --from part.nc:42 --out why.html",
-				"  lesson depth --set drill=5 --set drillTip=15 --report text",
+				"  lesson depth --set drill=5 --set drillTip=15 --report text", "  lesson passes --set begin=0.2 --out beside.html",
 				"  lesson feed --exercise 1 --out feed-1.nc", "  lesson feed --exercise 1 --check feed-1.nc", "",
 				"Exit status: 0 written, or the exercise is done; 1 something is left to do; 2 wrong use."})
 public final class LessonCommand implements Callable<Integer> {
@@ -40,7 +40,7 @@ public final class LessonCommand implements Callable<Integer> {
 	}
 
 	@Parameters(paramLabel = "LESSON", arity = "0..1",
-			description = "feed, depth or helix; with --from it may be left out, without both the lessons are listed.")
+			description = "feed, depth, helix or passes; with --from it may be left out, without both the lessons are listed.")
 	private Optional<String> name = Optional.empty();
 
 	@Option(names = "--from", paramLabel = "FILE:LINE",
@@ -113,8 +113,16 @@ public final class LessonCommand implements Callable<Integer> {
 		ProgramLine at = ProgramLine.of(place, job.job(), job.profile());
 		return new Filling(at.result()).at(at.line(), lesson)
 				.orElseThrow(() -> new Complaint("--from " + place + ": the thread nearest to that line is of no use for the lesson "
-						+ lesson.map(Lesson::name).orElse("") + "; " + (lesson.filter(l -> l.name().equals("helix")).isPresent()
-								? "it is tapped" : "it is milled")));
+						+ lesson.map(Lesson::name).orElse("") + "; " + made(at)));
+	}
+
+	/** How the thread nearest to a line is made. */
+	private static String made(ProgramLine at) {
+		return new Filling(at.result()).at(at.line(), Optional.empty()).map(nearest -> switch (nearest.lesson().name()) {
+			case "passes" -> "it is turned";
+			case "helix" -> "it is milled";
+			default -> "it is tapped";
+		}).orElse("there is none");
 	}
 
 	private Filled set(Filled filled) {

@@ -1,2 +1,2 @@
-/** The subcommand {@code lesson}: numbers to move, until feed, depth or helix are right. */
+/** The subcommand {@code lesson}: numbers to move, until feed, depth, helix or passes are right. */
 package truelead.audit.lesson;

@@ -114,7 +114,8 @@ public final class PlanCommand implements Callable<Integer> {
 	/** What the program makes, changed by what is given beside it. */
 	private Existing existing(String place, Job job) {
 		ProgramLine at = ProgramLine.of(place, job, Machines.find(machine));
-		ThreadingOperation operation = NearestOperation.to(at.result().work(), at.line()).orElseThrow();
+		ThreadingOperation operation = NearestOperation.to(at.result().work(), at.line()).orElseThrow(() -> new Complaint("--from " + place
+				+ ": the threads of this program are cut by a single point, and plans are of those that are tapped or milled"));
 		MachineProfile profile = machine.isEmpty() ? at.result().work().shop().profile() : Machines.find(machine);
 		Existing found = ExistingReader.of(operation, at.result()).orElseGet(() -> {
 			if (callout.isBlank()) {

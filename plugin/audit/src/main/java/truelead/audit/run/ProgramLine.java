@@ -11,12 +11,13 @@ import truelead.checker.Checker;
 import truelead.checker.job.Job;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.rule.RuleSettings;
+import truelead.checker.summary.ThreadNotes;
 
 /**
  * A line of a program on disk, as {@code --from FILE:LINE} names it.
  *
  * @param line   from 0, in the program
- * @param result the program checked; it taps or mills at least one thread
+ * @param result the program checked; it makes at least one thread
  */
 public record ProgramLine(int line, CheckResult result) {
 
@@ -33,10 +34,8 @@ public record ProgramLine(int line, CheckResult result) {
 		if (line > lines) {
 			throw new Complaint("--from " + place + ": the program has " + lines + " lines");
 		}
-		if (result.work().operations().isEmpty()) {
-			throw new Complaint("--from " + place + (result.work().course().singlePoints().isEmpty() ? ": no thread is made in this program"
-					: ": the threads of this program are cut by a single point, and lessons and plans are of those that are "
-					+ "tapped or milled"));
+		if (ThreadNotes.threads(result.work()) == 0) {
+			throw new Complaint("--from " + place + ": no thread is made in this program");
 		}
 		return new ProgramLine(line - 1, result);
 	}

@@ -42,7 +42,7 @@ class BrowserTest {
 	private Path folder;
 
 	@ParameterizedTest
-	@ValueSource(strings = {"feed", "depth", "helix"})
+	@ValueSource(strings = {"feed", "depth", "helix", "passes"})
 	void scriptAndJavaAgreeInTheBrowser(String name) throws Exception {
 		Lesson lesson = Lessons.named(name).orElseThrow();
 		Random random = new Random(8);

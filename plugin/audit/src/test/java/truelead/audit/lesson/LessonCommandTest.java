@@ -18,7 +18,7 @@ class LessonCommandTest {
 	private Path folder;
 
 	@ParameterizedTest
-	@ValueSource(strings = {"feed", "depth", "helix"})
+	@ValueSource(strings = {"feed", "depth", "helix", "passes"})
 	void aPageNeedsNothingBesideItAndSaysItWithoutScripts(String name) {
 		String page = Recorded.run("lesson", name).out();
 
@@ -57,14 +57,21 @@ class LessonCommandTest {
 	}
 
 	@Test
+	void aThreadTurnedOnALatheHasTheLessonOfPasses() throws IOException {
+		Path shaft = program("G21 G99", "T0303 (M20X1.5)", "G97 S600 M3", "G0 X24. Z6.", "G92 X19.3 Z-27. F1.5", "X18.16", "M30");
+
+		assertThat(Recorded.run("lesson", "--from", shaft + ":5", "--report", "text").out())
+				.contains("A thread turned in passes", "numbers of part.nc:5 M20x1.5", "on a bolt", "The last pass runs in the groove");
+		assertThat(Recorded.run("lesson", "feed", "--from", shaft + ":5").err()).contains("it is turned");
+		assertThat(Recorded.run("plan", "--from", shaft + ":5").err())
+				.contains("the threads of this program are cut by a single point, and plans are of those that are tapped or milled");
+	}
+
+	@Test
 	void aLineThatIsNoneAndAProgramWithoutThreadsAreSaid() throws IOException {
 		Path program = program("G21 G90 G94", "G1 X5. F100", "M30");
 
 		assertThat(Recorded.run("lesson", "--from", program + ":1").err()).contains("no thread is made in this program");
-		Path shaft = program("G21 G99", "T0303 (M20X1.5)", "G97 S600 M3", "G0 X24. Z6.", "G92 X19.3 Z-27. F1.5", "X18.16", "M30");
-		assertThat(Recorded.run("lesson", "--from", shaft + ":5").err())
-				.contains("the threads of this program are cut by a single point, and lessons and plans are of those that are "
-						+ "tapped or milled");
 		program = program("G21 G90 G94", "G1 X5. F100", "M30");
 		assertThat(Recorded.run("lesson", "--from", program + ":99").err()).contains("the program has 4 lines");
 		assertThat(Recorded.run("lesson", "helix", "--from", program("G21", "(M6X1 TAP)", "T3 M6", "S520 M3", "G84 X0 Y0 Z-14.5 R5. F520",

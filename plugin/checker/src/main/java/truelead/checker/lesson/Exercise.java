@@ -13,6 +13,7 @@ import truelead.checker.CheckResult;
 import truelead.checker.job.Fact;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
+import truelead.checker.turn.SinglePoint;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -34,7 +35,10 @@ public record Exercise(String lesson, int number, String task) {
 			new Exercise("depth", 3, "The drill leaves too much for the tap. Choose the right one, and say so where the program names it."),
 			new Exercise("helix", 1, "Each turn rises 1.75 mm, the thread is M16x2. Mend all turns, in and out too."),
 			new Exercise("helix", 2, "A diameter was taken for a radius. Mend the path of the centre."),
-			new Exercise("helix", 3, "No screw goes into this thread. Mend its hand."));
+			new Exercise("helix", 3, "No screw goes into this thread. Mend its hand."),
+			new Exercise("passes", 1, "One pass runs beside the groove of the others. Bring it back into it."),
+			new Exercise("passes", 2, "The spindle does not turn alike in all passes. Give them one speed, in rev/min."),
+			new Exercise("passes", 3, "The first pass breaks the point. Divide the depth so that the chips are alike."));
 
 	/** The exercises of a lesson. */
 	public static List<Exercise> of(String lesson) {
@@ -90,6 +94,10 @@ public record Exercise(String lesson, int number, String task) {
 		for (ThreadingOperation operation : work.operations()) {
 			threads.merge(operation.wanted().thread().map(Fact::value).map(t -> t.designation()).orElse("a thread without a name"),
 					operation.holes().size(), Integer::sum);
+		}
+		for (SinglePoint turned : work.course().singlePoints()) {
+			threads.merge(turned.thread().map(Fact::value).map(t -> t.designation()).orElse("a turned thread without a name"), 1,
+					Integer::sum);
 		}
 		return threads;
 	}

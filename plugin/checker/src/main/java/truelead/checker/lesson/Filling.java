@@ -1,5 +1,6 @@
 package truelead.checker.lesson;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.CheckResult;
@@ -9,13 +10,17 @@ import truelead.checker.job.TapTorque;
 import truelead.checker.machine.Compensation;
 import truelead.checker.pass.MillPass;
 import truelead.checker.profile.ProfileKey;
+import truelead.checker.program.BlockRef;
 import truelead.checker.program.FeedMode;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.TapLead;
 import truelead.checker.rule.ToolName;
 import truelead.checker.sheet.HoleSheet;
 import truelead.checker.sheet.OperationSheet;
+import truelead.checker.sheet.ProgramThreads;
 import truelead.checker.sheet.Sheets;
+import truelead.checker.sheet.ThreadSheet;
+import truelead.checker.sheet.TurnedSheet;
 import truelead.checker.stroke.TapStroke;
 import truelead.checker.thread.Hand;
 import truelead.checker.thread.ThreadSpec;
@@ -27,6 +32,9 @@ import truelead.checker.work.ThreadingOperation;
 /** Takes the numbers of a lesson from what a program does. What is not known there stays where the lesson has it. */
 public final class Filling {
 
+	/** The rule of passes that begin beside their groove. */
+	private static final String UNEVEN = "helix-uneven";
+
 	private final CheckResult result;
 
 	/** From a program that was checked. */
@@ -34,26 +42,42 @@ public final class Filling {
 		this.result = result;
 	}
 
-	/** The lesson of a finding with the numbers of its operation; empty where no lesson tells more about it or it is about no operation. */
+	/** The lesson of a finding with the numbers of its thread; empty where no lesson tells more about it or it is about no thread. */
 	public Optional<Filled> of(Finding finding) {
-		Optional<ThreadingOperation> operation = result.work().operations().stream()
-				.filter(o -> o.index() == finding.operation()).findFirst();
-		return Lessons.ofRule(finding.rule()).flatMap(lesson -> operation.filter(o -> fits(lesson, o))
-				.map(o -> of(lesson, o, finding.rule() + ": " + finding.message())));
+		String found = finding.rule() + ": " + finding.message();
+		Optional<ThreadSheet> about = new ProgramThreads(result.work()).about(finding);
+		return Lessons.of(finding.rule(), about).map(lesson -> about.get() instanceof TurnedSheet turned
+				? of(lesson, turned, finding.rule().equals(UNEVEN), found) : of(lesson, ((OperationSheet) about.get()).operation(), found));
 	}
 
 	/**
-	 * The lesson at a line, from 0: of a finding there, else of the operation nearest to it; only the lesson of that name where one is
-	 * given.
+	 * The lesson at a line, from 0: of a finding there, else of the thread nearest to it; only the lesson of that name where one is given.
 	 */
 	public Optional<Filled> at(int line, Optional<Lesson> wanted) {
 		List<Finding> here = result.findings().stream().filter(finding -> finding.at().line() == line
 				&& finding.at().file().name().equals(result.work().shop().program().name())).toList();
 		Optional<Filled> found = here.stream().map(this::of).flatMap(Optional::stream)
 				.filter(f -> wanted.isEmpty() || wanted.get() == f.lesson()).findFirst();
-		return found.or(() -> operationAt(line, here)
-				.map(o -> of(wanted.filter(lesson -> fits(lesson, o)).orElseGet(() -> usual(o)), o, ""))
+		return found.or(() -> turnedAt(line, wanted)).or(() -> operationAt(line, here)
+				.map(o -> of(wanted.filter(lesson -> Lessons.fits(lesson, o)).orElseGet(() -> usual(o)), o, ""))
 				.filter(f -> wanted.isEmpty() || wanted.get() == f.lesson()));
+	}
+
+	/** The thread turned at a line; the nearest one where the lesson of turned ones is asked for, or there is no other thread. */
+	private Optional<Filled> turnedAt(int line, Optional<Lesson> wanted) {
+		Lesson passes = Lessons.named("passes").orElseThrow();
+		if (wanted.isPresent() && wanted.get() != passes) {
+			return Optional.empty();
+		}
+		List<TurnedSheet> turned = Sheets.turned(result.work());
+		boolean nearest = wanted.isPresent() || result.work().operations().isEmpty();
+		return turned.stream().filter(sheet -> nearest || distance(sheet, line) == 0)
+				.min(Comparator.comparingInt(sheet -> distance(sheet, line))).map(sheet -> of(passes, sheet, false, ""));
+	}
+
+	/** Lines from a line to the nearest block of a turned thread. */
+	private static int distance(TurnedSheet sheet, int line) {
+		return sheet.blocks().stream().mapToInt(block -> Math.abs(block.outermost().line() - line)).min().orElse(Integer.MAX_VALUE);
 	}
 
 	private Optional<ThreadingOperation> operationAt(int line, List<Finding> here) {
@@ -66,10 +90,6 @@ public final class Filling {
 		return Lessons.named(operation instanceof Tapping ? "feed" : "helix").orElseThrow();
 	}
 
-	private static boolean fits(Lesson lesson, ThreadingOperation operation) {
-		return lesson.name().equals("helix") == operation instanceof ThreadMilling;
-	}
-
 	private Filled of(Lesson lesson, ThreadingOperation operation, String found) {
 		OperationSheet sheet = Sheets.of(operation);
 		Values values = thread(Values.usual(lesson), sheet).with("force", force(operation));
@@ -78,8 +98,16 @@ public final class Filling {
 		} else if (operation instanceof Tapping tapping) {
 			values = lesson.name().equals("feed") ? feed(values, tapping, sheet) : depth(values, tapping, sheet);
 		}
-		String where = operation.block().file().name() + ":" + (operation.block().line() + 1) + " " + sheet.name();
-		return new Filled(lesson, values, found.isEmpty() ? where : where + ", " + found);
+		return new Filled(lesson, values, about(operation.block(), sheet, found));
+	}
+
+	private static Filled of(Lesson lesson, TurnedSheet sheet, boolean uneven, String found) {
+		return new Filled(lesson, new PassesFilling(sheet, uneven).onto(Values.usual(lesson)), about(sheet.block(), sheet, found));
+	}
+
+	private static String about(BlockRef block, ThreadSheet sheet, String found) {
+		String where = block.file().name() + ":" + (block.line() + 1) + " " + sheet.name();
+		return found.isEmpty() ? where : where + ", " + found;
 	}
 
 	/** Specific cutting force of the stock, N/mm²; NaN where nobody says what it is. */

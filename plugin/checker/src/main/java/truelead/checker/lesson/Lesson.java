@@ -11,7 +11,7 @@ public interface Lesson {
 	/** A number in a sentence: its name and its decimals, as in {@code {lag:2}}. */
 	Pattern BLANK = Pattern.compile("\\{(\\w+):(\\d)}");
 
-	/** Its name: feed, depth, helix. */
+	/** Its name: feed, depth, helix, passes. */
 	String name();
 
 	/** Its title. */

@@ -1,6 +1,7 @@
 /**
- * Lessons: what a wrong feed, depth or helix does to tap and thread, as functions of numbers a person can move. The same functions stand in
- * {@code lesson-model.js} for pages; a test holds the two together. Lengths in mm, forces in N, torques in N m, angles in degrees as shown.
+ * Lessons: what a wrong feed, depth, helix or pass does to tool and thread, as functions of numbers a person can move. The same functions
+ * stand in {@code lesson-model.js} for pages; a test holds the two together. Lengths in mm, forces in N, torques in N m, angles in degrees
+ * as shown.
  *
  * <p>{@code truelead.checker.lesson} holds each lesson as data ({@code Control}, {@code Reading}, {@code Plot}, sentences with blanks,
  * grounds) and one function from {@code Values} to an {@code Outcome}. {@code lesson-model.js} beside it in the resources is the same

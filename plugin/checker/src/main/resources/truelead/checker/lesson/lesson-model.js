@@ -1,4 +1,4 @@
-// The models of the lessons, as in the Java classes FeedLesson, TapLoad, DepthLesson and HelixLesson; a test holds the two together.
+// The models of the lessons, as in the Java classes FeedLesson, TapLoad, DepthLesson, HelixLesson, PassesLesson and ThreadPasses; a test holds the two together.
 // Each takes an object of values by name and gives numbers, tracks (lists of points) and the numbers of the sentences that hold.
 var truelead = (function () {
   "use strict";
@@ -228,5 +228,85 @@ var truelead = (function () {
     return { numbers: n, tracks: t, says: says };
   }
 
-  return { feed: feed, depth: depth, helix: helix };
+  function passDepths(v, first) {
+    var depths = [], reached = 0;
+    do {
+      var next = v.division === 1 ? reached + first : Math.max(reached + v.least, first * Math.sqrt(depths.length + 1));
+      reached = next > v.depth - 1e-9 ? v.depth : next;
+      depths.push(reached);
+    } while (reached < v.depth);
+    return depths;
+  }
+
+  function grooves(pitch, at, step, depth) {
+    var floor = pitch / 16, mouth = floor + depth * Math.tan(Math.PI / 6), track = [];
+    for (var i = 0; i < 3; i++) {
+      var middle = at + i * step;
+      track.push([middle - mouth, 0], [middle - floor, -depth], [middle + floor, -depth], [middle + mouth, 0]);
+    }
+    return track;
+  }
+
+  function passes(v) {
+    var n = {}, t = {}, says = [], P = v.pitch, starts = Math.round(v.starts);
+    n.lead = P * starts;
+    n.error = v.feed - n.lead;
+    n.off = n.error * v.length / n.lead;
+    n.play = (v.side === 0 ? 1.32 : 1) * 0.09 * Math.pow(P, 0.4) * Math.pow(v.diameter, 0.1);
+    n.binds = Math.abs(n.error) < NOTHING ? NaN : n.play / (Math.sqrt(3) * Math.abs(n.error));
+    n.lag = v.feed * v.speed * v.late / 60000;
+    n.lastLag = v.lastFeed * v.lastSpeed * v.late / 60000;
+    n.lagged = n.lastLag - n.lag;
+    n.begin = v.begin;
+    n.differs = v.lastFeed - v.feed;
+    var whole = v.begin + n.lagged - n.differs * v.approach / v.feed;
+    n.mouth = whole - P * Math.floor(whole / P + 0.5);
+    n.drift = n.differs === 0 ? 0 : -n.differs * v.length / v.feed;
+    n.end = n.mouth + n.drift;
+    n.ridge = P / 2;
+    n.need = n.lag * (0.02 - 1 - Math.log(0.02));
+    n.approach = v.approach;
+    t.beside = through(0, n.mouth, v.length, n.end);
+    t.upper = through(0, P / 2, v.length, P / 2);
+    t.lower = through(0, -P / 2, v.length, -P / 2);
+    var first = Math.min(v.first, v.depth), depths = passDepths(v, first), heavy = 0, all = 0, chips = [];
+    var cut = function (down) { return down * (P / 8 + down * Math.tan(Math.PI / 6)); };
+    t.chip = [];
+    depths.forEach(function (down, i) {
+      chips.push(cut(down) - (i > 0 ? cut(depths[i - 1]) : 0));
+      heavy = chips[i] > chips[heavy] ? i : heavy;
+      t.chip.push([i + 0.5, chips[i]], [i + 1.5, chips[i]]);
+      all += chips[i];
+    });
+    var before = depths.length > 1 ? depths[depths.length - 2] : 0;
+    n.passes = depths.length;
+    n.heavy = chips[heavy];
+    n.heavyAt = heavy + 1;
+    n.force = v.force * n.heavy;
+    n.ratio = n.heavy / chips[0];
+    n.part = 100 * first / v.depth;
+    n.taken = first;
+    n.final = v.depth - before;
+    var beside = Math.max(Math.abs(n.mouth), Math.abs(n.end));
+    n.cut = beside > P / 2 ? P / 2 : Math.max(0, beside - n.final * Math.tan(Math.PI / 6));
+    n.oversize = Math.sqrt(3) * n.cut;
+    t.mean = through(0.5, all / chips.length, chips.length + 0.5, all / chips.length);
+    t.others = grooves(P, 0, v.feed / starts, before);
+    t.last = grooves(P, n.mouth, v.lastFeed / starts, v.depth);
+    if (n.cut < NOTHING) {
+      says.push(0);
+    } else {
+      says.push(1);
+      if (Math.abs(n.drift) >= NOTHING) { says.push(2); }
+      says.push(n.cut < n.ridge - NOTHING ? 3 : 4);
+    }
+    says.push(Math.abs(n.error) < NOTHING ? 5 : 6, 7);
+    if (v.division === 1 && n.passes > 1) { says.push(8); }
+    if (n.part > 60 && n.taken > 0.45) { says.push(9); }
+    says.push(v.infeed === 0 ? 10 : 11);
+    if (n.need > v.approach) { says.push(12); }
+    return { numbers: n, tracks: t, says: says };
+  }
+
+  return { feed: feed, depth: depth, helix: helix, passes: passes };
 })();

@@ -20,7 +20,7 @@ class AgreementTest {
 	private static final int SETTINGS = 1000;
 
 	@ParameterizedTest
-	@ValueSource(strings = {"feed", "depth", "helix"})
+	@ValueSource(strings = {"feed", "depth", "helix", "passes"})
 	void script_and_java_agree(String name) {
 		Lesson lesson = Lessons.named(name).orElseThrow();
 		Random random = new Random(20261125);

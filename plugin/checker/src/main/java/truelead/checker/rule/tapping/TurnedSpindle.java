@@ -80,8 +80,10 @@ final class TurnedSpindle {
 		}
 		if (first.constantSurface() && first.speed().known()) {
 			return Optional.of(Draft.of(rule, Severity.WARNING, first.speed(), turned.pass().block(),
-					"the thread is cut at constant surface speed, G96: the spindle turns faster from pass to pass"
-					+ " the smaller X is, and each starts a little beside the groove of the one before; G97 and S in rev/min"));
+					"the thread is cut at constant surface speed, G96: the spindle turns " + (turned.inside() ? "slower" : "faster")
+					+ " from pass to pass the " + (turned.inside() ? "larger" : "smaller")
+					+ " X is, and each starts a little beside the groove of the one before; G97 and S in rev/min")
+					.related(turned.pass().block(), "the first pass"));
 		}
 		for (SinglePoint.Pass pass : turned.passes()) {
 			Setting speed = pass.step().modal().speed();
