@@ -44,7 +44,8 @@ final class PassesFilling {
 
 	/** The first pass that begins beside the groove of the first one. */
 	private Optional<SinglePoint.Pass> beside() {
-		return thread.filter(spec -> uneven).flatMap(spec -> sheet.cut().passes().stream().filter(pass -> rounded(sheet.cut().beside(pass, spec)) != 0).findFirst());
+		return thread.filter(spec -> uneven).flatMap(spec -> sheet.cut().passes().stream()
+				.filter(pass -> rounded(sheet.cut().beside(pass, spec)) != 0).findFirst());
 	}
 
 	/** Without what is left of subtracting levels, mm. */

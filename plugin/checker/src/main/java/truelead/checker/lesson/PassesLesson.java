@@ -34,8 +34,8 @@ final class PassesLesson implements Lesson {
 	@Override
 	public String introduction() {
 		return "A lathe cuts a thread in passes, and each has to find the groove of the one before. Where it begins along Z, how fast the "
-				+ "spindle turns and F decide where a pass lies; how the depth is divided decides what the point bears. The last pass here is "
-				+ "moved apart from those before it. Move the numbers.";
+				+ "spindle turns and F decide where a pass lies; how the depth is divided decides what the point bears. The last pass here "
+				+ "is moved apart from those before it. Move the numbers.";
 	}
 
 	@Override
@@ -63,7 +63,8 @@ final class PassesLesson implements Lesson {
 	public List<Reading> readings() {
 		String none = "F is right";
 		return List.of(new Reading("lead", "Lead the thread needs, P x starts", "mm", 4, ""),
-				new Reading("error", "F off the lead, in a turn", "mm", 4, ""), new Reading("off", "Over the length of thread", "mm", 3, ""),
+				new Reading("error", "F off the lead, in a turn", "mm", 4, ""),
+				new Reading("off", "Over the length of thread", "mm", 3, ""),
 				new Reading("binds", "A screw binds after turns", "", 1, none),
 				new Reading("lag", "The axis lags in the passes, F S T", "mm", 3, ""),
 				new Reading("lastLag", "and in the last pass", "mm", 3, ""),
@@ -73,7 +74,8 @@ final class PassesLesson implements Lesson {
 				new Reading("need", "Run-up that the axis needs", "mm", 2, ""), new Reading("passes", "Passes", "", 0, ""),
 				new Reading("heavy", "Largest chip", "mm²", 3, ""), new Reading("heavyAt", "in pass", "", 0, ""),
 				new Reading("force", "Force on the point there", "N", 0, ""),
-				new Reading("part", "First pass, of the depth", "%", 0, ""), new Reading("final", "Last pass takes, on the radius", "mm", 3, ""));
+				new Reading("part", "First pass, of the depth", "%", 0, ""),
+				new Reading("final", "Last pass takes, on the radius", "mm", 3, ""));
 	}
 
 	@Override
@@ -82,7 +84,8 @@ final class PassesLesson implements Lesson {
 				new Plot("Grooves at the mouth, cut along the axis", "mm along the axis", "mm into the wall", true,
 						List.of(new Curve("others", "passes before the last", Dash.SOLID), new Curve("last", "last pass", Dash.LONG))),
 				new Plot("How far the last pass lies beside the groove", "mm from the mouth", "mm along the axis", false,
-						List.of(new Curve("beside", "last pass", Dash.SOLID), new Curve("upper", "nothing is left of the thread", Dash.MIXED),
+						List.of(new Curve("beside", "last pass", Dash.SOLID),
+								new Curve("upper", "nothing is left of the thread", Dash.MIXED),
 								new Curve("lower", "the same on the other side", Dash.DOTS))),
 				new Plot("What each pass takes", "pass", "mm² of chip", false,
 						List.of(new Curve("chip", "chip", Dash.SOLID), new Curve("mean", "mean of all", Dash.DOTS))));
@@ -91,33 +94,34 @@ final class PassesLesson implements Lesson {
 	@Override
 	public List<String> sentences() {
 		return List.of("The last pass runs in the groove of those before.",
-				"The last pass lies {mouth:3} mm beside the groove at the mouth: {begin:3} mm by where it begins, {lagged:3} mm because the "
-				+ "axis lags {lastLag:3} mm in it and {lag:3} mm in the others.",
+				"The last pass lies {mouth:3} mm beside the groove at the mouth: {begin:3} mm by where it begins, {lagged:3} mm because "
+				+ "the axis lags {lastLag:3} mm in it and {lag:3} mm in the others.",
 				"F of the last pass differs by {differs:4} mm a turn: {drift:3} mm from the mouth to the end.",
 				"It cuts {cut:3} mm off the flank, of {ridge:3} mm that the thread is wide at its pitch line: {oversize:3} mm on the pitch "
 				+ "diameter.",
 				"It cuts off all that the thread is wide at its pitch line, {ridge:3} mm: nothing of the thread is left there.",
 				"F is the lead of the thread.",
-				"F is {error:4} mm off the lead {lead:4} mm in a turn, {off:3} mm over the length. Were all of the tolerance of a middle class "
-				+ "there as play, {play:3} mm on the pitch diameter, a screw would bind after {binds:1} turns.",
+				"F is {error:4} mm off the lead {lead:4} mm in a turn, {off:3} mm over the length. Were all of the tolerance of a middle "
+				+ "class there as play, {play:3} mm on the pitch diameter, a screw would bind after {binds:1} turns.",
 				"{passes:0} passes; number {heavyAt:0} takes most, {heavy:3} mm², which is {force:0} N on the point.",
-				"The groove is wider the deeper it is: at the same depth each, the heaviest pass takes {ratio:1} times what the first takes.",
+				"The groove is wider the deeper it is: at the same depth each, the heaviest pass takes {ratio:1} times what the first "
+				+ "takes.",
 				"The first pass takes {part:0} % of the depth at once: more than six tenths breaks the point.",
 				"Fed straight in, the point cuts with both flanks and the two chips jam in the groove.",
 				"Fed along one flank, one side cuts and the other rubs; a degree or so less than the flank lets it clear.",
-				"The axis needs {need:2} mm to come up to F, and {approach:2} mm are there: the first threads are short of lead, in every pass "
-				+ "alike where S is the same.");
+				"The axis needs {need:2} mm to come up to F, and {approach:2} mm are there: the first threads are short of lead, in every "
+				+ "pass alike where S is the same.");
 	}
 
 	@Override
 	public List<String> grounds() {
-		return List.of("Place of a pass = start + lag - F x turns, lag = F S T, run-up F S T (a - 1 - ln a) until the feed is within a of F: "
-				+ "kinematics of an axis that follows late by a time T.",
+		return List.of("Place of a pass = start + lag - F x turns, lag = F S T, run-up F S T (a - 1 - ln a) until the feed is within a of "
+				+ "F: kinematics of an axis that follows late by a time T.",
 				"T of 33 ms, which is F S / 1800 for the lag: from memory, drives differ. Within 2 % of F: a choice of ours.",
-				"The thread is P/2 wide at its pitch line, a widening d is worth 1.732 d on the pitch diameter: geometry of the 60 degree flank "
-				+ "(ISO 68-1).",
-				"Tolerance of the pitch diameter, grade 6: 0.09 P^0.4 D^0.1 mm on a bolt, 1.32 times that in a hole (formulas of ISO 965-1, "
-				+ "with D itself).",
+				"The thread is P/2 wide at its pitch line, a widening d is worth 1.732 d on the pitch diameter: geometry of the 60 degree "
+				+ "flank (ISO 68-1).",
+				"Tolerance of the pitch diameter, grade 6: 0.09 P^0.4 D^0.1 mm on a bolt, 1.32 times that in a hole (formulas of ISO "
+				+ "965-1, with D itself).",
 				"Chip of a point with a flat of P/8: geometry. Force = specific cutting force x chip: from memory, an order of magnitude.",
 				"Six tenths of the depth at first, where that is more than 0.45 mm: common practice, no source.");
 	}
@@ -186,15 +190,18 @@ final class PassesLesson implements Lesson {
 		List<Double> depths = passes.depths();
 		List<Double> chips = passes.chips();
 		int heavy = 0;
-		double[] across = new double[2 * chips.size()];
-		double[] up = new double[2 * chips.size()];
+		// from nothing up to each and down again, so that the drawing begins at 0
+		double[] across = new double[2 * chips.size() + 2];
+		double[] up = new double[across.length];
+		across[0] = 0.5;
+		across[across.length - 1] = chips.size() + 0.5;
 		double all = 0;
 		for (int i = 0; i < chips.size(); i++) {
 			heavy = chips.get(i) > chips.get(heavy) ? i : heavy;
-			across[2 * i] = i + 0.5;
-			across[2 * i + 1] = i + 1.5;
-			up[2 * i] = chips.get(i);
+			across[2 * i + 1] = i + 0.5;
+			across[2 * i + 2] = i + 1.5;
 			up[2 * i + 1] = chips.get(i);
+			up[2 * i + 2] = chips.get(i);
 			all += chips.get(i);
 		}
 		double before = depths.size() > 1 ? depths.get(depths.size() - 2) : 0;

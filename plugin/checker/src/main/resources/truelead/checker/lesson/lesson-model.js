@@ -271,13 +271,14 @@ var truelead = (function () {
     t.lower = through(0, -P / 2, v.length, -P / 2);
     var first = Math.min(v.first, v.depth), depths = passDepths(v, first), heavy = 0, all = 0, chips = [];
     var cut = function (down) { return down * (P / 8 + down * Math.tan(Math.PI / 6)); };
-    t.chip = [];
+    t.chip = [[0.5, 0]];
     depths.forEach(function (down, i) {
       chips.push(cut(down) - (i > 0 ? cut(depths[i - 1]) : 0));
       heavy = chips[i] > chips[heavy] ? i : heavy;
       t.chip.push([i + 0.5, chips[i]], [i + 1.5, chips[i]]);
       all += chips[i];
     });
+    t.chip.push([chips.length + 0.5, 0]);
     var before = depths.length > 1 ? depths[depths.length - 2] : 0;
     n.passes = depths.length;
     n.heavy = chips[heavy];
