@@ -32,9 +32,6 @@ import truelead.checker.work.ThreadingOperation;
 /** Takes the numbers of a lesson from what a program does. What is not known there stays where the lesson has it. */
 public final class Filling {
 
-	/** The rule of passes that begin beside their groove. */
-	private static final String UNEVEN = "helix-uneven";
-
 	private final CheckResult result;
 
 	/** From a program that was checked. */
@@ -47,7 +44,7 @@ public final class Filling {
 		String found = finding.rule() + ": " + finding.message();
 		Optional<ThreadSheet> about = new ProgramThreads(result.work()).about(finding);
 		return Lessons.of(finding.rule(), about).map(lesson -> about.get() instanceof TurnedSheet turned
-				? of(lesson, turned, finding.rule().equals(UNEVEN), found) : of(lesson, ((OperationSheet) about.get()).operation(), found));
+				? of(lesson, turned, finding.rule(), found) : of(lesson, ((OperationSheet) about.get()).operation(), found));
 	}
 
 	/**
@@ -72,7 +69,7 @@ public final class Filling {
 		List<TurnedSheet> turned = Sheets.turned(result.work());
 		boolean nearest = wanted.isPresent() || result.work().operations().isEmpty();
 		return turned.stream().filter(sheet -> nearest || distance(sheet, line) == 0)
-				.min(Comparator.comparingInt(sheet -> distance(sheet, line))).map(sheet -> of(passes, sheet, false, ""));
+				.min(Comparator.comparingInt(sheet -> distance(sheet, line))).map(sheet -> of(passes, sheet, "", ""));
 	}
 
 	/** Lines from a line to the nearest block of a turned thread. */
@@ -101,8 +98,8 @@ public final class Filling {
 		return new Filled(lesson, values, about(operation.block(), sheet, found));
 	}
 
-	private static Filled of(Lesson lesson, TurnedSheet sheet, boolean uneven, String found) {
-		return new Filled(lesson, new PassesFilling(sheet, uneven).onto(Values.usual(lesson)), about(sheet.block(), sheet, found));
+	private static Filled of(Lesson lesson, TurnedSheet sheet, String rule, String found) {
+		return new Filled(lesson, new PassesFilling(sheet, rule).onto(Values.usual(lesson)), about(sheet.block(), sheet, found));
 	}
 
 	private static String about(BlockRef block, ThreadSheet sheet, String found) {

@@ -16,12 +16,15 @@ final class PassesFilling {
 
 	private final TurnedSheet sheet;
 	private final boolean uneven;
+	private final boolean heavy;
 	private final Optional<ThreadSpec> thread;
 
-	/** @param uneven whether a pass begins beside the groove; else what differs is fed along a flank */
-	PassesFilling(TurnedSheet sheet, boolean uneven) {
+	/** @param rule name of the rule that found something there; empty for none */
+	PassesFilling(TurnedSheet sheet, String rule) {
 		this.sheet = sheet;
-		this.uneven = uneven;
+		// unless that is found, passes that begin elsewhere are fed along a flank
+		this.uneven = rule.equals("helix-uneven");
+		this.heavy = rule.equals("passes-too-heavy");
 		this.thread = sheet.thread().map(Fact::value);
 	}
 
@@ -63,8 +66,9 @@ final class PassesFilling {
 
 	private Values depths(Values values) {
 		double whole = sheet.dividedByControl() ? sheet.height() : Math.abs(sheet.diameter() - sheet.crests()) / 2;
-		double first = sheet.firstDeep();
-		boolean even = !sheet.dividedByControl() && even(first);
+		boolean even = !sheet.dividedByControl() && even(sheet.firstDeep());
+		// as many passes as the program has, where it is not the first one that matters
+		double first = heavy || even || !sheet.counted() ? sheet.firstDeep() : whole / Math.sqrt(sheet.passes());
 		return values.with("depth", whole).with("first", first).with("division", even ? 1 : 0);
 	}
 

@@ -3,6 +3,7 @@ package truelead.checker.lesson;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -125,6 +126,15 @@ class PassesLessonTest {
 		assertThat(filled.values().of(name)).isCloseTo(value, within(0.005));
 		assertThat(filled.values().of("diameter")).isEqualTo(30);
 		assertThat(filled.values().of("length")).isEqualTo(20);
+	}
+
+	@Test
+	void theLessonHasAsManyPassesAsTheProgram() {
+		CheckResult result = Samples.check(MachineProfile.generic(), Job.EMPTY, Exercise.of("passes", 1).orElseThrow().program());
+
+		Filled filled = new Filling(result).at(21, Optional.of(passes)).orElseThrow();
+
+		assertThat(passes.outcome(filled.values()).number("passes")).isEqualTo(5);
 	}
 
 	private Outcome of(Object... moved) {
