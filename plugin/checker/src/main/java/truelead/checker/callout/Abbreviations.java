@@ -59,11 +59,12 @@ final class Abbreviations {
 		}
 	}
 
-	/** Whether nothing is said beside a word and the size behind it but its number and what the tool is made of: T7 BO 3.3 VHM, and lines of stars. */
+	/** Whether nothing is said beside a word and its size but a number and what the tool is made of: T7 BO 3.3 VHM; stars say nothing. */
 	private static boolean aloneBut(List<Part> parts, int i) {
 		return IntStream.range(0, parts.size()).filter(at -> at != i && at != i + 1).mapToObj(parts::get)
-				.allMatch(part -> part instanceof Part.Word w && w.meaning() == Meaning.MAKE || part instanceof Part.Code code
-						&& code.letter().equalsIgnoreCase("T") || part instanceof Part.Other o && o.text().chars().noneMatch(Character::isLetterOrDigit));
+				.allMatch(part -> part instanceof Part.Word w && w.meaning() == Meaning.MAKE
+						|| part instanceof Part.Code code && code.letter().equalsIgnoreCase("T")
+						|| part instanceof Part.Other o && o.text().chars().noneMatch(Character::isLetterOrDigit));
 	}
 
 	/** SP.15, SP. 15: a plate's, where SP before a word is a spiral. */

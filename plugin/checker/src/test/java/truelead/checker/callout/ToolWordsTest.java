@@ -58,7 +58,7 @@ class ToolWordsTest {
 	@ParameterizedTest
 	@CsvSource({"DRILL 5.0, 5.0", "DRILL #1 8.5, 8.5", "#1 8.5 DRILL, 8.5", "DRILL #1 .228, 0.228", "1. DRILL 5.0, 5", "5. DRILL, 5",
 			"T2 | DRILL 6.8MM | H2 | D2, 6.8", "13/64 DRILL, 0.203125", "#7 DRILL, 0.201", "LETTER F, 0.257", "END MILL 10 DIA, 10",
-			"T1 D=10. CR=0. - FLAT END MILL, 10", "DIA .201 DRILL, 0.201", "DRILL Ø8.5, 8.5", "OP 10 DRILL 8, 8",
+			"T1 D=10. CR=0. - FLAT END MILL, 10", "T/MILL M24X3 DC=16, 16", "DIA .201 DRILL, 0.201", "DRILL Ø8.5, 8.5", "OP 10 DRILL 8, 8",
 			"Tool: 1 - 1/8inch flat end mill, 0.125", "H5 D5 1/2 EM, 0.5", "8H7 REAMER, 8", "WIERTLO FI 5, 5", "1-1/8 DRILL, 1.125",
 			"2 FLUTE 12MM ENDMILL, 12", "PUNTA D.10.25, 10.25", "'PUNTA HSS D.6,8', 6.8", "'DRILL .25,3 HOLES', 0.25",
 			"12MM 3FL ENDMILL, 12", "STEP DRILL 5.0/6.6 FOR M6, 5", "STUFENBOHRER 9.0/6.8, 6.8", "F DRILL, 0.257", "U DRILL, 0.368",
