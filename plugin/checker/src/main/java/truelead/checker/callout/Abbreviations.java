@@ -3,6 +3,7 @@ package truelead.checker.callout;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import truelead.checker.thread.ThreadSpec;
 
 /**
@@ -44,7 +45,7 @@ final class Abbreviations {
 				boolean fit = size + 1 < parts.size() && parts.get(size + 1) instanceof Part.Code;
 				parts.set(i, new Part.Word(fit ? Meaning.BORE : Meaning.DRILL, text, parts.get(i).start(), parts.get(i).end()));
 			}
-			if (text.equals(DRILL_ALONE) && parts.size() == 2 && size(parts, 1) || text.equals(DRILL) && (size(parts, i + 1)
+			if (text.equals(DRILL_ALONE) && size(parts, i + 1) && aloneBut(parts, i) || text.equals(DRILL) && (size(parts, i + 1)
 					|| ends(parts, i) && (size(parts, i - 1) || gauge(parts, i - 1)))) {
 				parts.set(i, new Part.Word(Meaning.DRILL, text, parts.get(i).start(), parts.get(i).end()));
 			}
@@ -56,6 +57,14 @@ final class Abbreviations {
 				parts.set(i, new Part.Word(meant, text, parts.get(i).start(), parts.get(i).end()));
 			}
 		}
+	}
+
+	/** Whether nothing is said beside a word and its size but a number and what the tool is made of: T7 BO 3.3 VHM; stars say nothing. */
+	private static boolean aloneBut(List<Part> parts, int i) {
+		return IntStream.range(0, parts.size()).filter(at -> at != i && at != i + 1).mapToObj(parts::get)
+				.allMatch(part -> part instanceof Part.Word w && w.meaning() == Meaning.MAKE
+						|| part instanceof Part.Code code && code.letter().equalsIgnoreCase("T")
+						|| part instanceof Part.Other o && o.text().chars().noneMatch(Character::isLetterOrDigit));
 	}
 
 	/** SP.15, SP. 15: a plate's, where SP before a word is a spiral. */
@@ -104,9 +113,17 @@ final class Abbreviations {
 
 	/** SINGLE, COMB: a word for a cutter's teeth. */
 	private static boolean toothed(List<Part> parts, int i) {
-		String word = i < 0 || i >= parts.size() ? "" : parts.get(i) instanceof Part.Word w ? w.text()
-				: parts.get(i) instanceof Part.Other o ? o.text() : "";
-		return CutterTeeth.one(word) || CutterTeeth.several(word);
+		return CutterTeeth.one(word(parts, i)) || CutterTeeth.several(word(parts, i));
+	}
+
+	/** The COMB of COMB CUTTER M36X1.5: a word for several teeth, where threads are spoken of. */
+	static boolean comb(List<Part> parts, int i) {
+		return CutterTeeth.several(word(parts, i)) && parts.stream().anyMatch(Abbreviations::speaksOfThreads);
+	}
+
+	private static String word(List<Part> parts, int i) {
+		return i < 0 || i >= parts.size() ? "" : parts.get(i) instanceof Part.Word w ? w.text() : parts.get(i) instanceof Part.Other o
+				? o.text() : "";
 	}
 
 	/** Whether nothing stands behind it, or a sign that parts tools: 1.6 DR / M2 TAP. */

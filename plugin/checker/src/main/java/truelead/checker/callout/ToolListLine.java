@@ -283,7 +283,7 @@ public record ToolListLine(int number, String text) {
 	}
 
 	static boolean isTool(String word) {
-		return word.equalsIgnoreCase("T") || word.equalsIgnoreCase(CYRILLIC_T)
+		return word.equalsIgnoreCase("T") || word.equalsIgnoreCase("TN") || word.equalsIgnoreCase(CYRILLIC_T)
 				|| TradeWords.words().meaning(word).filter(meaning -> meaning == Meaning.TOOL).isPresent();
 	}
 

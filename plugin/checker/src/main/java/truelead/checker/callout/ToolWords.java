@@ -90,7 +90,7 @@ final class ToolWords {
 				}
 			}
 			case CUTTER -> {
-				if (row.is(row.previousWord(i), Meaning.THREAD)) {
+				if (row.is(row.previousWord(i), Meaning.THREAD) || Abbreviations.comb(parts, i - 1)) {
 					add(ToolKind.THREAD_MILL, i);
 				} else if (row.is(row.previousWord(i), Meaning.UNDERCUT)) {
 					add(ToolKind.GROOVE_CUTTER, i);
@@ -166,12 +166,12 @@ final class ToolWords {
 		}
 	}
 
-	/** THR MILL, and beside a thread or a pitch T-MILL and T/MILL, which else cut slots. */
+	/** THR MILL, and beside a thread or a pitch T-MILL, T.MILL and T/MILL, which else cut slots. */
 	private boolean shortThread(int i) {
 		if (i > 0 && parts.get(i - 1) instanceof Part.Word w && w.text().equals("THR")) {
 			return true;
 		}
-		boolean letter = i > 1 && parts.get(i - 1) instanceof Part.Other sign && (sign.text().equals("-") || sign.text().equals("/"))
+		boolean letter = i > 1 && parts.get(i - 1) instanceof Part.Other sign && ("-/.".contains(sign.text()))
 				&& (parts.get(i - 2) instanceof Part.Other t && t.text().equalsIgnoreCase("T") || parts.get(i - 2) instanceof Part.Code c
 						&& c.letter().equalsIgnoreCase("T"));
 		return letter && parts.stream().anyMatch(Abbreviations::speaksOfThreads);

@@ -29,7 +29,7 @@ final class WallWords {
 		for (int i = 0; i < parts.size(); i++) {
 			if (parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN
 					&& (beside(i, Meaning.WALL) || plate(i) || row.is(i - 1, Meaning.PLATE) && throughAtEnd(i, a.dimension(), thread)
-							|| besideThrough(i) && (measured(a.dimension()) || row.is(i - 1, Meaning.THROUGH) && i == parts.size() - 1
+							|| besideThrough(i) && (measured(a) || row.is(i - 1, Meaning.THROUGH) && i == parts.size() - 1
 									&& a.dimension().value() >= thread.diameter()))) {
 				return Optional.of(a.dimension());
 			}
@@ -42,7 +42,7 @@ final class WallWords {
 		WallWords words = new WallWords(parts);
 		for (int i = 0; i < parts.size(); i++) {
 			if (parts.get(i) instanceof Part.Amount a && a.role() == Part.Role.PLAIN
-					&& (words.beside(i, Meaning.WALL) || measured(a.dimension()) && words.beside(i, Meaning.PLATE)
+					&& (words.beside(i, Meaning.WALL) || measured(a) && words.beside(i, Meaning.PLATE)
 							|| words.row.is(words.point(i + 1) ? i + 2 : i + 1, Meaning.WALL))) {
 				return Optional.of(a.dimension());
 			}
@@ -80,7 +80,7 @@ final class WallWords {
 	/** THRU 10 PLATE, .375 PLATE THRU, THRU, PLATE 10MM. */
 	private boolean plate(int i) {
 		boolean through = row.is(i + 1, Meaning.PLATE) && (row.is(i - 1, Meaning.THROUGH) || row.is(i + 2, Meaning.THROUGH));
-		boolean measured = parts.get(i) instanceof Part.Amount a && measured(a.dimension())
+		boolean measured = parts.get(i) instanceof Part.Amount a && measured(a)
 				&& (row.is(i - 1, Meaning.PLATE) || row.is(i + 1, Meaning.PLATE));
 		return through || measured && IntStream.range(0, parts.size()).anyMatch(j -> row.is(j, Meaning.THROUGH));
 	}
@@ -90,9 +90,11 @@ final class WallWords {
 				&& !row.is(i - 1, Meaning.DRILL);
 	}
 
-	/** Whether a number cannot count anything: it has a unit, or a part of a whole. */
-	private static boolean measured(Dimension number) {
-		return number.unit().isPresent() || number.value() != Math.rint(number.value());
+	/** Whether a number cannot count anything: it has a unit, or a part of a whole, or is written with one, 2.0. */
+	private static boolean measured(Part.Amount amount) {
+		double value = amount.dimension().value();
+		return amount.dimension().unit().isPresent() || value != Math.rint(value)
+				|| amount.role() == Part.Role.PLAIN && amount.end() - amount.start() > String.valueOf((long) value).length() + 1;
 	}
 
 	/** The point of {@code .75 IN. THICK}. */

@@ -105,6 +105,8 @@ public final class ChunkFacts {
 					code = true;
 					ordinary = false;
 					changesTool |= block.number(part) == 6;
+					// behind a program's end something else begins
+					speaks |= block.number(part) == 2 || block.number(part) == 30;
 				}
 				case 'O' -> {
 					code = true;

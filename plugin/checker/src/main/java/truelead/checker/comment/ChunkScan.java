@@ -35,9 +35,11 @@ final class ChunkScan {
 
 	private static final String MESSAGE = "MSG";
 	private static final int TOOL_CHANGE = 6;
+	private static final Set<Double> PROGRAM_END = Set.of(2.0, 30.0);
 
 	final List<Remark> remarks = new ArrayList<>();
 	final List<Unread> unread = new ArrayList<>();
+	/** Lines at which programs and subprograms begin, and those behind a program's end, where local ones stand without a name. */
 	final List<Integer> programStarts = new ArrayList<>();
 	/** G codes times ten, plain motions left out; -1 for one whose number is computed. */
 	final Set<Integer> gCodes = new HashSet<>();
@@ -156,6 +158,19 @@ final class ChunkScan {
 		}
 	}
 
+	/** Whether a program ends with a block in any case. */
+	private static boolean ends(Block block) {
+		boolean end = false;
+		for (Element element : block.elements()) {
+			if (element instanceof Element.Conditional || element instanceof Element.BlockDelete) {
+				return false;
+			}
+			end |= element instanceof Element.Word word && word.address() == 'M' && word.value() instanceof Expression.Number number
+					&& PROGRAM_END.contains(number.value());
+		}
+		return end;
+	}
+
 	private void read(int line, Block block) {
 		boolean code = false;
 		boolean change = false;
@@ -182,6 +197,9 @@ final class ChunkScan {
 				code |= !name(element, block);
 				statement(line, element);
 			}
+		}
+		if (ends(block)) {
+			programStarts.add(line + 1);
 		}
 		block.problems().forEach(problem -> unread.add(new Unread(line, problem)));
 		for (Element element : block.elements()) {

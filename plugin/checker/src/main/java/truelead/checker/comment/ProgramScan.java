@@ -55,7 +55,12 @@ public final class ProgramScan {
 			problems.add(new BlockProblem(new Location(file, first + unread.line(), unread.problem().span()),
 					unread.problem().message(), false));
 		}
-		scan.programStarts.forEach(line -> starts.add(first + line));
+		for (int start : scan.programStarts) {
+			// O2000 right behind M30
+			if (starts.isEmpty() || starts.get(starts.size() - 1) != first + start) {
+				starts.add(first + start);
+			}
+		}
 		threadingCode |= scan.gCodes.stream().anyMatch(code -> code < 0 || profile.gCode(code).stream().anyMatch(THREADING::contains));
 		threadingCode |= scan.statements.stream().anyMatch(profile::threads);
 	}

@@ -260,6 +260,10 @@ record MillWords(Optional<Boolean> comb, boolean left, Optional<Double> pitch, O
 	private static Optional<Double> pitch(CommonTokenStream tokens, int at, LengthUnit unit) {
 		int number = type(tokens, at) == NoteLexer.EQUALS ? at + 1 : at;
 		boolean bare = number(tokens, number) && !unit(tokens, number + 1);
+		if (number + 1 < tokens.size() && says(tokens.get(number + 1), Set.of("TPI"))) {
+			// PITCH 14 TPI
+			return perInch(tokens, number);
+		}
 		return lengthUpTo(tokens, at, bare ? LengthUnit.MM : unit, LONGEST_PITCH).map(value -> bare ? bare(value, unit) : value);
 	}
 

@@ -114,19 +114,29 @@ final class Detour {
 		return variables;
 	}
 
-	/** Whether from a line on an alarm or the program's end comes before a jump or anything that cuts. */
+	/** Whether an alarm is raised from a line on with nothing made before. */
+	static boolean alarms(Source source, int from, MachineProfile profile) {
+		OptionalInt end = end(source, from, from + MOST_LINES, profile);
+		return end.isPresent() && alarm(source.file().text().block(end.getAsInt()));
+	}
+
 	private static boolean ends(Source source, int from, int to, MachineProfile profile) {
+		return end(source, from, to, profile).isPresent();
+	}
+
+	/** The alarm or the program's end that comes before a jump or anything that cuts, from a line on. */
+	private static OptionalInt end(Source source, int from, int to, MachineProfile profile) {
 		for (int line = from; line < Math.min(source.lines(), to); line++) {
 			Block block = source.file().text().block(line);
 			if (alarm(block) || block.words().stream().anyMatch(word -> word.address() == 'M'
 					&& profile.mCode(code(word)).contains(Meaning.PROGRAM_END))) {
-				return true;
+				return OptionalInt.of(line);
 			}
 			if (!idle(block, profile)) {
-				return false;
+				return OptionalInt.empty();
 			}
 		}
-		return false;
+		return OptionalInt.empty();
 	}
 
 	private static boolean alarm(Block block) {

@@ -77,12 +77,13 @@ final class Jumps {
 	}
 
 	/**
-	 * A jump on something that is not known is not made, unless the program would end right there; worth a warning only where it may matter
-	 * to a thread. What is set on one way alone is not known behind it.
+	 * A jump on something that is not known is not made, unless the program would end right there, and not by an alarm where it jumps to;
+	 * worth a warning only where it may matter to a thread. What is set on one way alone is not known behind it.
 	 */
 	private static void unknown(Flow flow, CallFrame frame, OptionalInt line, Reason why, MachineProfile profile) {
 		Reason message = why.behind("which way the program goes here is not known");
-		if (line.isPresent() && Detour.deadEnd(frame.source, frame.line, line.getAsInt(), profile)) {
+		if (line.isPresent() && Detour.deadEnd(frame.source, frame.line, line.getAsInt(), profile)
+				&& !Detour.alarms(frame.source, line.getAsInt(), profile)) {
 			flow.out().remark(flow.block(), message);
 			frame.line = line.getAsInt();
 		} else if (line.isPresent() && Detour.harmless(frame.source, frame.line, line.getAsInt(), profile)) {

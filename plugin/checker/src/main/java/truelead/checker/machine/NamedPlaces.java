@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
-/** Places of holes in a row, round a circle and in a grid, called by name with arguments in their order (from memory). */
+/** Places of holes in a row, round a circle, in a grid and one by one, called by name with arguments in their order (from memory). */
 final class NamedPlaces {
 
-	private static final Set<String> NAMES = Set.of("HOLES1", "HOLES2", "CYCLE801");
+	private static final Set<String> NAMES = Set.of("HOLES1", "HOLES2", "CYCLE801", "CYCLE802");
+	/** CYCLE802: nine digits for X and for Y, of which a 1 says that the place counts from zero. */
+	private static final double ALL_FROM_ZERO = 111_111_111;
+	private static final int SCATTERED = 9;
 	/** One more than are followed, so that whoever follows them sees that there are more. */
 	private static final int MOST = 10_001;
 
@@ -24,8 +27,20 @@ final class NamedPlaces {
 		return switch (given.name()) {
 			case "HOLES1" -> row(given, mm, here);
 			case "HOLES2" -> circle(given, mm, here);
+			case "CYCLE802" -> scattered(given, mm, here);
 			default -> grid(given, mm, here);
 		};
+	}
+
+	/** How X and Y are said, then up to nine places, of which those behind the last are left out; none where one is said by half. */
+	private static List<Point> scattered(NamedArguments given, double mm, Point here) {
+		List<Point> places = new ArrayList<>();
+		boolean known = given.number(0) == ALL_FROM_ZERO && given.number(1) == ALL_FROM_ZERO;
+		for (int i = 2; known && i <= 2 * SCATTERED && (given.said(i) || given.said(i + 1)); i += 2) {
+			known = !Double.isNaN(given.number(i) + given.number(i + 1));
+			add(places, here, mm * given.number(i), mm * given.number(i + 1));
+		}
+		return known ? places : List.of();
 	}
 
 	/** Reference point, angle, distances between columns and between rows, numbers of columns and of rows; to and fro along the rows. */

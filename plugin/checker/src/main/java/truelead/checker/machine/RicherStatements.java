@@ -26,6 +26,8 @@ final class RicherStatements {
 			"DIAMOF", "LIMS", "STOPATEND");
 	/** Cycles of lathes that cut to a contour of which they say the name first (from memory). */
 	private static final Set<String> CONTOURS = Set.of("CYCLE95", "CYCLE62");
+	/** Cycles that face, engrave and mill the outsides of spigots and polygons: no hole for a thread comes of them (from memory). */
+	private static final Set<String> OUTSIDE = Set.of("CYCLE60", "CYCLE61", "CYCLE71", "CYCLE76", "CYCLE77", "CYCLE79");
 	private static final Set<String> RETURNS = Set.of("RET");
 
 	private final Flow flow;
@@ -127,7 +129,7 @@ final class RicherStatements {
 		String why =
 				shown + " is a statement of a richer control language: such statements are not followed, what they move or change is "
 				+ "not checked";
-		if (arguments) {
+		if (arguments && !OUTSIDE.contains(name)) {
 			flow.out().mayCall(flow.block(), name, why);
 		} else {
 			flow.out().remark(flow.block(), "statement", why, Optional.empty());

@@ -149,6 +149,12 @@ public final class ToolBook {
 			}
 		}
 		if (facts.kind().isEmpty() && facts.diameter().isEmpty()) {
+			// T15 = 5.0 DRILL - M6 TAP: the one that does what the tool does
+			for (LineComment line : listed(log)) {
+				facts = join(facts, said(line, log.tapsAlone(), log.drillsAlone()));
+			}
+		}
+		if (facts.kind().isEmpty() && facts.diameter().isEmpty()) {
 			facts = Stream.concat(own.stream(), listed(log).stream())
 					.map(c -> FreeText.bareSize(c.said(), FactSource.TOOL_COMMENT, c.comment().at(), commentary.unit()))
 					.reduce(facts, ToolFacts::or);

@@ -12,12 +12,13 @@ import truelead.checker.tool.ToolUse;
  * @param drill diameter of the hole before it is threaded, mm, where it is known
  * @param drilledBy the tool that made the hole deepest before it is threaded, where there is one
  * @param milled diameter that a thread mill's edge reaches, mm, where it is known
+ * @param path   diameter of the widest path of a thread mill, mm, where one cuts it
  * @param full  how deep the hole has its full diameter before it is threaded, mm; NaN where it is not known
  * @param tip   how deep the drill's point goes, mm; NaN where it is not known
  * @param tapped how deep the tap goes, mm; NaN where none does
  */
-public record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drilledBy, Optional<Double> milled, double full, double tip,
-		double tapped) {
+public record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drilledBy, Optional<Double> milled, Optional<Double> path,
+		double full, double tip, double tapped) {
 
 	/** How far behind a part a drill comes out at most, besides twice its diameter, mm (common practice, no source). */
 	private static final double BEHIND = 3;
@@ -83,6 +84,11 @@ public record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drill
 	/** Whether a thread mill goes out to a thread's own diameter. */
 	boolean reaches(ThreadSpec thread) {
 		return milled.filter(d -> Math.abs(d - thread.diameter()) <= amiss(thread.taperOnDiameter() > 0) * thread.pitch()).isPresent();
+	}
+
+	/** Whether a thread mill's path is the wall of a thread with its lead, from which compensation is to keep the cutter. */
+	boolean isWallOf(ThreadSpec thread) {
+		return suitsLead(thread) && path.filter(d -> Math.abs(d - thread.diameter()) <= AMISS * thread.pitch()).isPresent();
 	}
 
 	private static double amiss(boolean taper) {

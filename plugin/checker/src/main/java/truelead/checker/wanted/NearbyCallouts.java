@@ -110,7 +110,7 @@ final class NearbyCallouts {
 
 	/**
 	 * NULLPUNKT M8 MITTE beside TAP M10X1.25: what may be no thread at all does not count beside one that is named for certain and has the
-	 * lead that is cut, nor where the tap is said to be of another diameter.
+	 * lead that is cut, nor where the tap is said to be of another diameter; 1-8 THRU 2.0 does at a tap that the list says is 1-8.
 	 */
 	private static void dropDoubtful(List<Called> called, ToolFacts tool, AsCut cut) {
 		if (tool.isTap()) {
@@ -120,7 +120,7 @@ final class NearbyCallouts {
 		boolean certain = tool.thread().filter(thread -> cut.suitsLead(thread.value())).isPresent()
 				|| called.stream().anyMatch(c -> c.callout().certain() && cut.suitsLead(c.spec()));
 		if (certain) {
-			called.removeIf(c -> !c.callout().certain());
+			called.removeIf(c -> !c.callout().certain() && tool.thread().filter(thread -> thread.value().equals(c.spec())).isEmpty());
 		}
 	}
 

@@ -57,7 +57,8 @@ public final class TitleThreads {
 
 	/**
 	 * The one thread that suits the hole of an operation, or what is milled in it; where the hole is not known, its lead. The part itself,
-	 * as in M48X5 SPINDLE NUT, is the thread where its lead is cut; the only thread of a title is, where a mill goes out to its diameter.
+	 * as in M48X5 SPINDLE NUT, is the thread where its lead is cut; the only thread of a title is, where a mill, or its path, goes out to
+	 * its diameter.
 	 */
 	Optional<Titled> of(AsCut cut) {
 		Optional<Titled> suiting = one(comment -> Callouts.read(comment, cut), spec -> cut.drill().isEmpty() ? cut.suitsLead(spec)
@@ -67,7 +68,7 @@ public final class TitleThreads {
 		}
 		return one(Callouts::chased, spec -> cut.suitsLead(spec) && (cut.drill().isEmpty() || cut.suitsHole(spec) || cut.suitsMilled(spec)))
 				.or(() -> one(Callouts::chased, any -> true).filter(titled -> titled.callout().certain()
-						&& cut.reaches(titled.callout().spec())));
+						&& (cut.reaches(titled.callout().spec()) || cut.isWallOf(titled.callout().spec()))));
 	}
 
 	/** The one thread of those that the comments name which will do. */

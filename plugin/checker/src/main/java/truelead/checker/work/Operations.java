@@ -114,7 +114,8 @@ final class Operations {
 		double tapped = strokes.isEmpty() ? Double.NaN : strokes.typical().get(0).direction() * (strokes.typical().get(0).bottom()
 				- surface.value());
 		WantedReader.Result result = wanted.read(draft.whereabouts(), before.map(Draft::lastBlock),
-				new AsCut(draft.advance(), drill, deepest.map(Cut::tool), milled(passes), full, tip, tapped), surface);
+				new AsCut(draft.advance(), drill, deepest.map(Cut::tool), milled(passes),
+						widest(passes).map(pass -> 2 * pass.radius()), full, tip, tapped), surface);
 		int group = groups.computeIfAbsent(new Group(draft.tool.index(), result.governing()), g -> freshGroup);
 		if (draft.method.isEmpty()) {
 			return new ThreadMilling(index, group, draft.tool, stretches, result.wanted(), draft.lastOrder(), List.of());
@@ -144,18 +145,23 @@ final class Operations {
 	 * the cutter's is not known.
 	 */
 	private static Optional<Double> milled(MillPasses passes) {
+		Optional<MillPass> widest = widest(passes);
+		if (widest.isEmpty()) {
+			return Optional.empty();
+		}
+		double path = 2 * widest.get().radius();
+		Optional<Double> edge = widest.get().tool().facts().diameter().map(cutter -> path + cutter.value());
+		// a path hardly wider than the cutter is that of its centre, and compensation takes its wear up alone
+		boolean centre = edge.filter(reach -> path < WALL * (reach - path)).isPresent();
+		return widest.get().compensation() != Compensation.OFF && !centre ? Optional.of(path) : edge;
+	}
+
+	private static Optional<MillPass> widest(MillPasses passes) {
 		MillPass widest = null;
 		for (MillPass pass : passes.typical()) {
 			widest = widest == null || pass.radius() > widest.radius() ? pass : widest;
 		}
-		if (widest == null) {
-			return Optional.empty();
-		}
-		double path = 2 * widest.radius();
-		Optional<Double> edge = widest.tool().facts().diameter().map(cutter -> path + cutter.value());
-		// a path hardly wider than the cutter is that of its centre, and compensation takes its wear up alone
-		boolean centre = edge.filter(reach -> path < WALL * (reach - path)).isPresent();
-		return widest.compensation() != Compensation.OFF && !centre ? Optional.of(path) : edge;
+		return Optional.ofNullable(widest);
 	}
 
 	private Fact<Double> surface(Strokes strokes, MillPasses passes) {

@@ -117,6 +117,7 @@ class CalloutReaderTest {
 			M6X1 THRU 10 PLATE           | 10
 			10-24 TAP / .375 PLATE THRU  | 0.375
 			4X M6 DURCHGANG, PLATTE 10MM | 10
+			1-8 TAP THRU 2.0             | 2
 			""")
 	void aPlateThatIsDrilledThroughIsAWall(String comment, double wall) {
 		assertThat(CalloutReader.read(comment).get(0).wall().orElseThrow().value()).isEqualTo(wall);

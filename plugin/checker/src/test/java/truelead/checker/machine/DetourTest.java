@@ -24,6 +24,14 @@ class DetourTest {
 	}
 
 	@Test
+	void whereBothWaysEndTheOneWithoutTheAlarmIsTaken() {
+		assertThat(Followed.milling("G0 X1.", "IF [#501 GT 60.05] GOTO 900", "IF [#501 LT 59.95] GOTO 900", "M30",
+				"N900 #3000=1 (BORE OUT OF LIMITS)", "M30").lost()).isEmpty();
+		assertThat(Followed.milling("G0 X1.", "IF [#501 LT 60.] GOTO 900", "#3000=1 (BORE OUT OF LIMITS)", "N900 M5", "M30").lost())
+				.isEmpty();
+	}
+
+	@Test
 	void whatIsSetOnOneWayAloneIsNotKnownBehindIt() {
 		Followed run = Followed.milling("#1=5.", "IF [#500 EQ 1] GOTO 10", "#1=7.", "N10 G0 X#1");
 		assertThat(run.lost()).containsExactly("X is not known: #500 is not set in the program");

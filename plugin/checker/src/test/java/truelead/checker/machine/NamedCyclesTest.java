@@ -99,9 +99,18 @@ class NamedCyclesTest {
 		Followed grid = Followed.milling(AT, "MCALL CYCLE82(50,0,4,-15,,0.5)", "CYCLE801(10,20,0,30,40,2,2)", "MCALL");
 		assertThat(grid.strokes()).extracting(stroke -> Followed.text(stroke.place()))
 				.containsExactly("10,20,4", "40,20,4", "40,60,4", "10,60,4");
-		assertThat(Followed.milling(AT, "MCALL CYCLE82(50,0,4,-15,,0.5)", "CYCLE802(111111111,111111111,10,20,30,40)", "MCALL").lost())
-				.containsExactly("the holes of CYCLE802(111111111,111111111,10,20,30,40) are placed in a way that is not followed: check "
-						+ "them by hand");
+	}
+
+	@Test
+	void placesOneByOneAreMadeInTheirOrderWhereAllCountFromZero() {
+		assertThat(Followed.milling(AT, "MCALL CYCLE82(50,0,4,-15,,0.5)", "CYCLE802(111111111,111111111,10,20,30,40,-5,2.5,,,,,0,0,1)",
+				"MCALL").strokes()).extracting(stroke -> Followed.text(stroke.place()))
+				.containsExactly("10,20,4", "30,40,4", "-5,2.5,4");
+		for (String places : List.of("CYCLE802(121111111,111111111,10,20,30,40)", "CYCLE802(111111111,111111111,10,20,30)",
+				"CYCLE802(111111111,111111111)")) {
+			assertThat(Followed.milling(AT, "MCALL CYCLE82(50,0,4,-15,,0.5)", places, "MCALL").lost())
+					.containsExactly("the holes of " + places + " are placed in a way that is not followed: check them by hand");
+		}
 	}
 
 	@Test

@@ -97,4 +97,84 @@ class SaidAtTheToolTest {
 				.replace("G84 Z-15 R5", "G84 X10 Y10 Z-15 R5");
 		once(g18.replace("G0 X10 Y10 S400", "G18 G0 X10 Y200 S400").replace("G84 X10 Y10", "G84 X10 Y200"), "plane-wrong");
 	}
+
+	@Test
+	void theTitlesOfLocalSubprogramsBehindTheProgramSpeakOfNoToolBeforeIt() {
+		String drill = """
+				(T2 4.2 DRILL)
+				(T3 M5 TAP)
+				G21 G17 G90 G40 G80 G94
+				T2 M6
+				S3500 M3
+				G54 G0 X0 Y0
+				G43 H2 Z80.
+				M97 P600
+				G0 Z120.
+				T3 M6
+				S500 M3
+				G54 G0 X0 Y0
+				G43 H3 Z80.
+				M97 P700
+				G0 Z120.
+				M30
+				N600 (DRILL)
+				G83 G98 X10. Z-18. R3. Q4. F350
+				X30.
+				G80
+				M99
+				N700 (TAP)
+				G84 G98 X10. Z-11. R5. F400
+				X30.
+				G80
+				M99
+				""";
+		assertThat(loud(drill)).isEmpty();
+		assertThat(loud(drill.replace("F400", "F500"))).singleElement().extracting(Finding::rule).isEqualTo("feed-off-pitch");
+	}
+
+	@Test
+	void aDepthThatTheDrawingAsksForIsNoWarning() {
+		String tapped = """
+				G20 G90 G80 G17
+				(DRILL #29 .136)
+				T2 M6
+				G0 G54 X.5 Y.5 S2400 M3
+				G43 H2 Z1.
+				G83 G98 Z-.85 R.1 Q.1 F7.
+				G80
+				(TAP 8-32 .5 DEEP)
+				T3 M6
+				G0 G54 X.5 Y.5 S480 M3
+				G43 H3 Z1.
+				G84 G98 Z-.6 R.2 F15.
+				G80
+				M30
+				""";
+		assertThat(loud(tapped)).isEmpty();
+		assertThat(loud(tapped.replace(".5 DEEP", ".9 DEEP").replace("Z-.85", "Z-1.25").replace("Z-.6", "Z-1.")))
+				.singleElement().extracting(Finding::rule).isEqualTo("deep-thread");
+	}
+
+	@Test
+	void aLineOfTheListThatNamesDrillAndTapIsOfTheOneThatDoesTheWork() {
+		String hole = """
+				(T15 - 5.0 CARBIDE DRILL - M6 TAP)
+				(T16 - M6X1.0 CUT TAP)
+				G21 G17 G90 G40 G80 G94
+				T15 M6
+				G54 G0 X0 Y0 S3000 M3
+				G43 H15 Z50.
+				G83 G98 Z-20. R2. Q5. F450.
+				G80
+				T16 M6
+				G54 G0 X0 Y0 S600 M3
+				G43 H16 Z50.
+				G84 G98 Z-14. R4. F600.
+				G80
+				M30
+				""";
+		assertThat(loud(hole)).isEmpty();
+		assertThat(loud(hole.replace("5.0 CARBIDE", "5.5 CARBIDE"))).singleElement().extracting(Finding::rule)
+				.isEqualTo("drill-too-big");
+	}
 }

@@ -21,6 +21,8 @@ public final class DeepThread extends HoleRule {
 	private static final double FORMED = 2.5;
 	private static final double THROUGH = 3;
 	private static final double FAR = 1.5;
+	/** A depth that is called out is the drawing's as long as any tap makes it, diameters (common practice, no source). */
+	private static final double ASKED = 5;
 	/** Half of the last decimal that a ratio is told with: more than the limit is what reads as more. */
 	private static final double SHOWN = 0.05;
 
@@ -57,7 +59,7 @@ public final class DeepThread extends HoleRule {
 		if (ratio < limit + SHOWN) {
 			return;
 		}
-		boolean proved = called.isPresent() || depth.surface().stated();
+		boolean proved = called.map(asked -> ratio > ASKED).orElse(depth.surface().stated());
 		Figures figures = depth.figures();
 		String message = figures.length(deep) + " of full thread are " + Figures.number(ratio, 1) + " D, " + Figures.number(limit, 1)
 				+ " D is usual " + (forming ? "for forming" : through ? "for cutting through holes" : "for cutting blind holes")

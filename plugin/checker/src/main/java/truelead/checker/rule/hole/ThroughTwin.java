@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.stream.Stream;
@@ -51,20 +52,27 @@ final class ThroughTwin {
 	 */
 	static boolean is(Work work, ThreadingOperation operation, Visit visit) {
 		Place place = visit.hole().place();
-		if (!work.survey(operation, TURNED, all -> all.stream().anyMatch(other -> halfTurn(other, place)))) {
+		boolean blind = operation.wanted().through().filter(through -> !through.value()).isPresent();
+		if (blind || !work.survey(operation, TURNED, all -> all.stream().anyMatch(other -> halfTurn(other, place)))) {
 			return false;
 		}
 		work.dependsOnAll();
-		Map<Numbers, List<Hole>> made = work.derived(Made.class, Made::of).holes();
+		Made all = work.derived(Made.class, Made::of);
+		Map<Numbers, List<Hole>> made = all.holes();
 		if (made.getOrDefault(new Numbers(place.plane(), place.u(), place.v()), List.of()).stream()
 				.anyMatch(hole -> hole.place().rotary().equals(place.rotary()))) {
 			// drilled on this side, under another offset: the offset is the slip
 			return false;
 		}
-		return Stream.of(new Numbers(place.plane(), -place.u(), place.v()), new Numbers(place.plane(), place.u(), -place.v()))
-				.flatMap(mirrored -> made.getOrDefault(mirrored, List.of()).stream()).anyMatch(hole -> hole.madeBefore(visit.order())
+		return mirrored(made, place).anyMatch(hole -> hole.madeBefore(visit.order())
 						&& halfTurn(hole.place().rotary(), place)
-						&& hole.deepestBefore(visit.order()).filter(ThroughTwin::isLong).isPresent());
+						&& hole.deepestBefore(visit.order()).filter(cut -> isLong(cut) && !all.onBothSides().contains(cut.tool().index()))
+						.isPresent());
+	}
+
+	private static Stream<Hole> mirrored(Map<Numbers, List<Hole>> made, Place place) {
+		return Stream.of(new Numbers(place.plane(), -place.u(), place.v()), new Numbers(place.plane(), place.u(), -place.v()))
+				.flatMap(numbers -> made.getOrDefault(numbers, List.of()).stream());
 	}
 
 	private static boolean isLong(Cut cut) {
@@ -81,16 +89,34 @@ final class ThroughTwin {
 		return Math.abs(turned - HALF_TURN) < SAME;
 	}
 
-	/** The holes that are made, by their numbers. */
-	private record Made(Map<Numbers, List<Hole>> holes) {
+	/**
+	 * The holes that are made.
+	 *
+	 * @param holes       by their numbers
+	 * @param onBothSides the stays of tools that go deepest at places which are each other's far side: parts on a tombstone have each
+	 *                    their own holes
+	 */
+	private record Made(Map<Numbers, List<Hole>> holes, Set<Integer> onBothSides) {
 
 		static Made of(Work work) {
 			Map<Numbers, List<Hole>> holes = new HashMap<>();
 			work.holes().stream().filter(Hole::made)
 					.forEach(hole -> holes.computeIfAbsent(new Numbers(hole.place().plane(), hole.place().u(), hole.place().v()),
 							at -> new ArrayList<>()).add(hole));
-			return new Made(holes);
+			Set<Integer> both = new HashSet<>();
+			for (List<Hole> alike : holes.values()) {
+				for (Hole hole : alike) {
+					Optional<Integer> stay = stay(hole);
+					stay.filter(one -> !both.contains(one) && mirrored(holes, hole.place()).anyMatch(other -> stay(other).equals(stay)
+							&& halfTurn(other.place().rotary(), hole.place()))).ifPresent(both::add);
+				}
+			}
+			return new Made(holes, both);
 		}
+	}
+
+	private static Optional<Integer> stay(Hole hole) {
+		return hole.deepestBefore(Integer.MAX_VALUE).map(cut -> cut.tool().index());
 	}
 
 	/** The numbers of a place, to a thousandth of a mm, whatever they count from. */

@@ -125,4 +125,31 @@ class HoleMissingTest {
 		assertThat(Samples.heard(mixed)).isEmpty();
 		assertThat(Samples.heard(mixed.replace("G20\n", ""))).singleElement().asString().startsWith("inch-metric-mixup");
 	}
+
+	@Test
+	void aFacedPartHasItsHolesAsAnyOther() {
+		String part = """
+				G17 G90 G94 G71
+				T="PLANFRAESER_80" M6
+				S1500 M3 D1
+				CYCLE61(50,0,2,-1,0,0,150,90,1,60,0,600,31,0,1,11010)
+				T="BOHRER_8.5" M6
+				S2800 M3 F420 D1
+				G0 X0 Y0 Z50
+				MCALL CYCLE83(50,-1,2,-32,,-10,,2,0,0,1,0,0)
+				X15 Y15
+				X135 Y15
+				MCALL
+				T="GEW_M10" M6
+				D1
+				MCALL CYCLE84(50,-1,5,-22,,0.1,5,,1.5,0,450,600)
+				X15 Y15
+				X135 Y15
+				MCALL
+				M30
+				""";
+		assertThat(Samples.heard(part)).isEmpty();
+		assertThat(Samples.heard(part.replace("X135 Y15\nMCALL\nM30", "X135 Y51\nMCALL\nM30"))).singleElement().asString()
+				.startsWith("hole-missing").contains("X135 Y51");
+	}
 }

@@ -136,6 +136,33 @@ class OneSlipDrilledTest {
 	}
 
 	@Test
+	void onATombstoneEachSideIsDrilledForItself() {
+		List<String> sides = new ArrayList<>(List.of("G21 G90 G17", "T1 M6 (5.0 DRILL)"));
+		for (String side : List.of("G54 B0", "G55 B90", "G56 B180", "G57 B270")) {
+			sides.addAll(List.of("G0 X-30 Y30 S2000 M3 " + side, "G43 H1 Z100", "G98 G83 Z-24 R3 Q5 F300", "X30", "G80"));
+		}
+		sides.add("T2 M6 (M6 TAP)");
+		for (String side : List.of("G54 B0", "G55 B90", "G56 B180", "G57 B270")) {
+			sides.addAll(List.of("G0 X-30 Y30 S400 M3 " + side, "G43 H2 Z100", "G98 G84 Z-15 R5 F400", "X30", "G80"));
+		}
+		sides.add("M30");
+		assertThat(loud(sides.toArray(String[]::new))).isEmpty();
+		sides.remove(sides.indexOf("G0 X-30 Y30 S2000 M3 G56 B180") + 2);
+		sides.remove(sides.indexOf("G0 X-30 Y30 S2000 M3 G56 B180") + 2);
+		assertThat(loud(sides.toArray(String[]::new))).singleElement().asString().startsWith("hole-missing").contains("B180");
+	}
+
+	@Test
+	void aBareInchThreadAtTheTapOfTheListSaysItsWall() {
+		String[] part = {"(T1 7/8 DRILL)", "(T2 1-8 UNC TAP)", "G20 G90 G17", "T1 M6", "G54 G0 X0 Y0 S350 M3", "G43 H1 Z2.",
+				"G98 G83 Z-2.4 R.1 Q.3 F3.5", "G80", "T2 M6 (1-8 THRU 2.0)", "G54 G0 X0 Y0 S80 M3", "G43 H2 Z2.",
+				"G98 G84 Z-2.35 R.4 F10.", "G80", "M30"};
+		assertThat(loud(part)).isEmpty();
+		part[11] = "G98 G84 Z-1.35 R.4 F10.";
+		assertThat(loud(part)).singleElement().asString().startsWith("not-through").contains("a wall of 2 in");
+	}
+
+	@Test
 	void columnsOfAListAreNoSizes() {
 		assertThat(loud("(T  | H | D  | DESCRIPTION  )", "(01 | 01| 01 | DRILL 10.2   )", "(02 | 02| 02 | TAP M12X1.75 )", "G21 G90 G17",
 				"T1 M6", "G0 X0 Y0 S1400 M3", "G43 H1 Z20", "G99 G83 Z-36 R3 Q6 F220", "G80", "T2 M6", "G0 X0 Y0 S200 M3", "G43 H2 Z20",

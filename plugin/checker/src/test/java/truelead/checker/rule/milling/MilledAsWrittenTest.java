@@ -54,6 +54,12 @@ class MilledAsWrittenTest {
 				.satisfies(f -> assertThat(f.rule()).isEqualTo("cutter-pitch-mismatch"));
 	}
 
+	@Test
+	void aPitchMayBeSaidInThreadsAnInch() {
+		assertThat(loud(milled(12.5, "M14X1.5 TM D10 PITCH 18 TPI", 2, 1.5))).singleElement()
+				.satisfies(f -> assertThat(f.message()).contains("the cutter has a pitch of 1.411"));
+	}
+
 	/** EG M10: 10 + 1.299 x 1.5 = 11.949 (DIN 8140-2, ASME B18.29.1; from memory). */
 	@Test
 	void forAWireInsertTheThreadIsLarger() {

@@ -37,6 +37,23 @@ class MilledUnderManyNamesTest {
 			N150 G0 Z100
 			N160 M30
 			""";
+	/** Its path is the thread's wall. */
+	private static final String RING = """
+			(RING, M30X1.5, SINGLE TOOTH CUTTER D16)
+			G21 G17 G40 G80 G90
+			T1 M6 (DRILL 28.5)
+			G54 G0 X0 Y0 S600 M3
+			G43 H1 Z60.
+			G83 G98 Z-40. R2. Q7. F90
+			G80
+			T3 M6 (THREAD MILL D16)
+			G54 G0 X0 Y0 S2000 M3
+			G43 H3 Z50.
+			G0 Z-21.
+			G1 G41 D3 X6. Y-9. F300
+			G3 X15. Y0 Z-20.625 R9. F200
+			""" + IntStream.rangeClosed(1, 15).mapToObj(turn -> String.format(Locale.ROOT, "G3 I-15. Z%.3f", -20.625 + 1.5 * turn))
+			.collect(Collectors.joining("\n")) + "\nG3 X6. Y9. Z2.25 R9.\nG1 G40 X0 Y0\nG0 Z50.\nM30\n";
 	private static final String RAIL = """
 			G21 G17 G40 G80 G90
 			(M24X3 X 30 DP BLIND / 42 DRILL)
@@ -78,6 +95,15 @@ class MilledUnderManyNamesTest {
 			G3 X2.52 Y0 I1.26 Z.75 F150
 			"""
 			+ "G3 I-2.52 Z1.5\n".repeat(13) + "G3 X-2.52 Y0 I-1.26 Z.75\nG90 G0 Z10.\nM99\n";
+
+	@Test
+	void thePathOnTheWallOfTheTitlesThreadLacksItsCompensation() {
+		assertThat(loud(RING)).isEmpty();
+		assertThat(loud(RING.replace("G41 D3 ", ""))).singleElement().satisfies(finding -> {
+			assertThat(finding.rule()).isEqualTo("comp-missing");
+			assertThat(finding.message()).contains("the path of 30 mm is the wall of M30x1.5");
+		});
+	}
 
 	@Test
 	void aHelixThatClimbsUnderATitleIsOfItsThread() {
