@@ -1,5 +1,6 @@
 package truelead.checker.rule.method;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -67,24 +68,47 @@ public final class DrillFeedHigh implements Rule {
 
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
-		List<HoleMakers.Maker> makers = HoleMakers.of(work);
-		if (!makers.isEmpty() && work.operations().size() == work.operationsOfProgram().size()) {
+		List<FedMaker> drills = Drills.of(work);
+		if (!drills.isEmpty() && work.operations().size() == work.operationsOfProgram().size()) {
 			// taken now, while all makers are at hand, it costs nothing when a digit makes one suspect
-			work.survey(makers.get(0).operation(), FARTHEST, all -> true);
+			work.survey(drills.get(0).maker().operation(), FARTHEST, all -> true);
 		}
 		Set<Integer> told = new HashSet<>();
-		for (HoleMakers.Maker maker : makers) {
-			Cut cut = maker.cut();
-			double share = share(cut);
-			boolean far = share > MOST || share > 0 && cut.step().modal().advance() > MOST_LENGTH;
+		for (FedMaker drill : drills) {
+			Cut cut = drill.maker().cut();
+			double share = drill.fed().share();
+			boolean far = share > MOST || cut.step().modal().advance() > MOST_LENGTH;
 			if ((far || share > SUSPECT) && !told.contains(cut.tool().index())
 					&& !work.derived(ThreadModes.class, ThreadModes::of).leftOn(cut)) {
-				Optional<Double> others = far ? Optional.empty() : others(maker, share, work);
+				Optional<Double> others = far ? Optional.empty() : others(drill, work);
 				if (far || others.isPresent()) {
 					told.add(cut.tool().index());
-					found.accept(draft(cut, share, others).on(maker.operation()).finding());
+					found.accept(draft(cut, share, others).on(drill.maker().operation()).finding());
 				}
 			}
+		}
+	}
+
+	/** A drill of 3 mm and more that is named with its size, and how far it is fed. */
+	private record FedMaker(HoleMakers.Maker maker, Fed fed) {
+	}
+
+	/** All such drills of a work, whose shares the rule and its survey both ask for. */
+	private record Drills(List<FedMaker> all) {
+
+		static List<FedMaker> of(Work work) {
+			return work.derived(Drills.class, Drills::gathered).all;
+		}
+
+		private static Drills gathered(Work work) {
+			List<FedMaker> drills = new ArrayList<>();
+			for (HoleMakers.Maker maker : HoleMakers.of(work)) {
+				double share = share(maker.cut());
+				if (share > 0) {
+					drills.add(new FedMaker(maker, new Fed(maker.cut().tool().index(), share)));
+				}
+			}
+			return new Drills(drills);
 		}
 	}
 
@@ -129,13 +153,7 @@ public final class DrillFeedHigh implements Rule {
 
 		@Override
 		public void of(Work work, BiConsumer<Integer, Fed> said) {
-			for (HoleMakers.Maker maker : HoleMakers.of(work)) {
-				int stay = maker.cut().tool().index();
-				double share = share(maker.cut());
-				if (share > 0) {
-					said.accept(stay, new Fed(stay, share));
-				}
-			}
+			Drills.of(work).forEach(drill -> said.accept(drill.fed().stay(), drill.fed()));
 		}
 
 		@Override
@@ -147,10 +165,10 @@ public final class DrillFeedHigh implements Rule {
 	};
 
 	/** The most that a drill of another stay advances a turn, as a part of its diameter, where this one is fed many times as far. */
-	private static Optional<Double> others(HoleMakers.Maker maker, double share, Work work) {
-		int stay = maker.cut().tool().index();
-		return work.survey(maker.operation(), FARTHEST, all -> all.stream().filter(fed -> fed.stay() != stay).map(Fed::share).findFirst())
-				.filter(next -> share >= TIMES_OTHERS * next);
+	private static Optional<Double> others(FedMaker drill, Work work) {
+		int stay = drill.fed().stay();
+		return work.survey(drill.maker().operation(), FARTHEST, all -> all.stream().filter(fed -> fed.stay() != stay).map(Fed::share)
+				.findFirst()).filter(next -> drill.fed().share() >= TIMES_OTHERS * next);
 	}
 
 	/**
