@@ -97,7 +97,8 @@ public final class DrillFeedLow implements Rule {
 				+ ", no drill takes more than " + Figures.number(FASTEST, 0) + ": it burns; see the digits of S"
 				: feed + (perMinute ? " at " + speed : "") + " feeds " + drill.cut().tool().name() + " no more than " + fed + ", "
 				+ Figures.number(drill.share(), 5) + size + (fast ? ", at " + Figures.number(surface, 0) + " m/min" : "")
-				+ others.map(next -> ", the program's other drills at least " + Figures.number(next, 3)).orElse(", drills take 0.01 to 0.03")
+				+ others.map(next -> ", the program's other drills at least " + Figures.number(next, 3))
+						.orElse(", drills take 0.01 to 0.03")
 				+ ": it rubs and burns; see the digits of F" + (perMinute ? " and S" : "") + ", and the feed mode";
 		Draft draft = Draft.of(this, Severity.WARNING, wrong, drill.cut().block(), message).programmed("feed", feed, modal.feed())
 				.known("diameter of the drill", figures.length(drill.diameter().value()), drill.diameter());

@@ -88,7 +88,8 @@ final class DrillFeeds {
 
 		private List<Fed> first(List<Fed> said, Comparator<Fed> order) {
 			Optional<Fed> first = said.stream().min(order);
-			return Stream.concat(first.stream(), said.stream().filter(fed -> fed.stay() != first.get().stay()).min(order).stream()).toList();
+			return Stream.concat(first.stream(), said.stream().filter(fed -> fed.stay() != first.get().stay()).min(order).stream())
+					.toList();
 		}
 	};
 
