@@ -3,6 +3,7 @@ package truelead.checker.rule.method;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
@@ -12,13 +13,14 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.work.Survey;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /**
  * Two sources name different threads: information where the feed fits the nearest, a warning where it does not, an error where feed and
- * drill both fit the other alone.
+ * drill both fit the other alone; or a title names one thread for just so many holes, and another one is cut.
  */
 public final class CalloutConflict extends OperationRule {
 
@@ -36,6 +38,7 @@ public final class CalloutConflict extends OperationRule {
 
 	@Override
 	void check(ThreadingOperation operation, Work work, Consumer<Draft> found) {
+		titled(operation, work).ifPresent(found);
 		List<Fact<ThreadSpec>> named = operation.wanted().named();
 		if (named.size() < 2) {
 			return;
@@ -62,6 +65,32 @@ public final class CalloutConflict extends OperationRule {
 				.known("first callout", named(first), named.get(0)).known("second callout", named(other.get().value()), other.get());
 		made.ifPresent(second -> second.tell(draft.tells(Slip.FEED_AND_DRILL), "feed", named.get(0), operation.block().file()));
 		found.accept(draft);
+	}
+
+	/** The threads that a program cuts, without their classes. */
+	private static final Survey<ThreadSpec, Set<ThreadSpec>> CUT = new Survey<>() {
+
+		@Override
+		public void of(Work work, BiConsumer<Integer, ThreadSpec> said) {
+			work.operations().forEach(operation -> operation.wanted().thread()
+					.ifPresent(thread -> said.accept(operation.tool().index(), thread.value().withoutClass())));
+		}
+
+		@Override
+		public Set<ThreadSpec> all(List<ThreadSpec> said) {
+			return Set.copyOf(said);
+		}
+	};
+
+	/** The title names one thread, for as many holes as are threaded here, and nothing cuts it. */
+	private Optional<Draft> titled(ThreadingOperation operation, Work work) {
+		Fact<ThreadSpec> made = operation.wanted().thread().orElse(null);
+		return operation.wanted().titled().filter(title -> differs(title.value(), made.value()) && firstOfGroup(operation, work)
+				&& work.survey(operation, CUT, cut -> cut.stream().noneMatch(thread -> !differs(thread, title.value()))))
+				.map(title -> Draft.of(this, Severity.WARNING, Location.of(operation.block()), "the title names " + named(title.value())
+						+ " for as many holes as are threaded here, " + named(made.value()) + " (" + made.source().words()
+						+ "), and nothing cuts it: another tap, or another title").known("the title", named(title.value()), title)
+						.known("the thread that is cut", named(made.value()), made));
 	}
 
 	/** The stated diameter of the hole that is tapped first, mm. */
