@@ -1,7 +1,6 @@
 package truelead.checker.callout;
 
 import java.util.List;
-import java.util.Optional;
 import truelead.checker.thread.ThreadSpec;
 
 /** What a drawing's callout says of the hole behind the thread: how deep the thread is, and how the hole is drilled. */
@@ -44,18 +43,27 @@ final class CalledHole {
 	private static boolean ownDepths(PartRow row, ToolDescription drill) {
 		List<Part> parts = row.parts();
 		int thread = OwnParts.first(parts);
-		Optional<ThreadSpec> spec = thread < parts.size() && parts.get(thread) instanceof Part.Thread first
-				&& first.end() <= drill.start() ? Optional.of(first.draft().spec()) : Optional.empty();
-		boolean deep = spec.isPresent() && deep(row, thread, ((Part.Thread) parts.get(thread)).draft());
-		for (int i = thread + 1; spec.isPresent() && i < parts.size(); i++) {
+		return thread < parts.size() && parts.get(thread).end() <= drill.start() && drilled(row, thread);
+	}
+
+	/** Whether the first thread of a comment is said so at a place. */
+	static boolean drilled(PartRow row, int at) {
+		List<Part> parts = row.parts();
+		if (!(parts.get(at) instanceof Part.Thread thread) || at != OwnParts.first(parts)) {
+			return false;
+		}
+		ThreadSpec spec = thread.draft().spec();
+		boolean deep = deep(row, at, thread.draft());
+		boolean behind = false;
+		for (int i = at + 1; i < parts.size(); i++) {
 			Part part = parts.get(i);
-			boolean behind = part.start() > drill.start();
 			if (part instanceof Part.Thread || part instanceof Part.Word word && word.meaning() == Meaning.FOR) {
 				return false;
 			}
 			if (behind && part instanceof Part.Amount amount && deep) {
-				return CalledDepth.is(part) || amount.dimension().mm(spec.get().unit()) < spec.get().diameter();
+				return CalledDepth.is(part) || amount.dimension().mm(spec.unit()) < spec.diameter();
 			}
+			behind |= part instanceof Part.Word word && word.meaning().drills();
 			deep |= !behind && CalledDepth.is(part);
 		}
 		return false;

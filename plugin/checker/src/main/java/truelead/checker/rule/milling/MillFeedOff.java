@@ -82,7 +82,8 @@ public final class MillFeedOff implements Rule {
 					+ (times > 1 ? Figures.number(times, 1) + " times as far" : "no more than " + Figures.number(times, 2) + " as far")
 					+ " a turn as " + (speeds ? said(usual.modal()) : there) + (feeds.others() > 1
 							? " in the other " + feeds.others() + " passes" : " in the other pass") + ": "
-					+ (times > 1 ? "its teeth break" : "it rubs and wears") + "; " + (speeds ? "see the digits of F and S" : there)).programmed("feed", here, odd.modal().feed())
+					+ (times > 1 ? "its teeth break" : "it rubs and wears") + "; "
+					+ (speeds ? "see the digits of F and S" : there)).programmed("feed", here, odd.modal().feed())
 					.programmed("feed of the others", there, usual.modal().feed()).related(usual.arc().block(), "a pass at the usual feed");
 			if (!speeds && odd.modal().feedMode() == usual.modal().feedMode()) {
 				odd.modal().feed().word().flatMap(word -> Draft.change(word, usual.modal().feed().value(), 4, false,
