@@ -37,6 +37,8 @@ public final class TitleThreads {
 	private Optional<Fact<Double>> thickness;
 	/** Read when first asked for. */
 	private Optional<Fact<Holder>> holder;
+	/** Read when first asked for. */
+	private Optional<Titled> only;
 
 	/** The title of a program of the file, counted from 0. */
 	public TitleThreads(Commentary commentary, Stays stays, int part) {
@@ -96,12 +98,15 @@ public final class TitleThreads {
 	}
 
 	private Optional<Titled> only() {
-		Map<ThreadSpec, Titled> certain = new LinkedHashMap<>();
-		for (LineComment comment : comments) {
-			CalloutReader.read(comment.said())
-					.forEach(callout -> certain.putIfAbsent(callout.spec().withoutClass(), titled(comment, callout)));
+		if (only == null) {
+			Map<ThreadSpec, Titled> certain = new LinkedHashMap<>();
+			for (LineComment comment : comments) {
+				CalloutReader.read(comment.said())
+						.forEach(callout -> certain.putIfAbsent(callout.spec().withoutClass(), titled(comment, callout)));
+			}
+			only = certain.size() == 1 ? certain.values().stream().filter(one -> one.callout().certain()).findFirst() : Optional.empty();
 		}
-		return certain.size() == 1 ? certain.values().stream().filter(one -> one.callout().certain()).findFirst() : Optional.empty();
+		return only;
 	}
 
 	/** The pitch that the title says of a diameter, mm, where it is the lead that is cut. */
