@@ -87,6 +87,12 @@ public final class TitleThreads {
 		return only().filter(one -> one.callout().count().orElse(0) == holes);
 	}
 
+	/** The only thread that the title names, with its count; empty where it counts none. */
+	Optional<Wanted.Titled> counted() {
+		return only().filter(one -> one.callout().count().orElse(0) > 0)
+				.map(one -> new Wanted.Titled(one.thread(), one.callout().count().getAsInt()));
+	}
+
 	/**
 	 * The only thread that the title names, for the only tool of the program that taps: by its lead, or where the hole is not known and the
 	 * title speaks of a tap or of what its hole is to be.

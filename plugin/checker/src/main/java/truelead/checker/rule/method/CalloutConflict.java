@@ -13,6 +13,7 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.wanted.Wanted;
 import truelead.checker.work.Survey;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
@@ -85,12 +86,22 @@ public final class CalloutConflict extends OperationRule {
 	/** The title names one thread, for as many holes as are threaded here, and nothing cuts it. */
 	private Optional<Draft> titled(ThreadingOperation operation, Work work) {
 		Fact<ThreadSpec> made = operation.wanted().thread().orElse(null);
-		return operation.wanted().titled().filter(title -> differs(title.value(), made.value()) && firstOfGroup(operation, work)
-				&& work.survey(operation, CUT, cut -> cut.stream().noneMatch(thread -> !differs(thread, title.value()))))
+		return operation.wanted().titled().filter(title -> title.count() == operation.holes().size()).map(Wanted.Titled::thread)
+				.filter(title -> another(title.value(), made) && firstOfGroup(operation, work)
+						&& work.course().singlePoints().isEmpty() && work.survey(operation, CUT, cut -> cut.stream()
+								.noneMatch(thread -> sameDiameter(thread, title.value()))))
 				.map(title -> Draft.of(this, Severity.WARNING, Location.of(operation.block()), "the title names " + named(title.value())
 						+ " for as many holes as are threaded here, " + named(made.value()) + " (" + made.source().words()
-						+ "), and nothing cuts it: another tap, or another title").known("the title", named(title.value()), title)
+						+ "), and nothing cuts it: another tool, or another title").known("the title", named(title.value()), title)
 						.known("the thread that is cut", named(made.value()), made));
+	}
+
+	/**
+	 * Whether a title's thread is not the one that is cut: M12 may mean a fine pitch that the title does not say, and one that the numbers
+	 * alone imply has a lead of its own.
+	 */
+	private static boolean another(ThreadSpec title, Fact<ThreadSpec> made) {
+		return !sameDiameter(title, made.value()) && (made.stated() || !fits(title.lead(), made.value()));
 	}
 
 	/** The stated diameter of the hole that is tapped first, mm. */
@@ -101,7 +112,11 @@ public final class CalloutConflict extends OperationRule {
 	}
 
 	private static boolean differs(ThreadSpec a, ThreadSpec b) {
-		return Math.abs(a.pitch() - b.pitch()) > 0.002 || Math.abs(a.diameter() - b.diameter()) > 0.02 || a.hand() != b.hand();
+		return Math.abs(a.pitch() - b.pitch()) > 0.002 || !sameDiameter(a, b) || a.hand() != b.hand();
+	}
+
+	private static boolean sameDiameter(ThreadSpec a, ThreadSpec b) {
+		return Math.abs(a.diameter() - b.diameter()) <= 0.02;
 	}
 
 	private static boolean fits(double advance, ThreadSpec thread) {
