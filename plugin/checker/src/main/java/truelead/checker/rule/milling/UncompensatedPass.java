@@ -14,8 +14,8 @@ import truelead.checker.rule.Severity;
 import truelead.checker.work.ThreadMilling;
 
 /**
- * One pass without cutter compensation where the others have it: its lead-in says a D and nothing that takes it, or it runs on the path of a
- * compensated one. A rough pass without compensation has a path of its own.
+ * One pass without cutter compensation where the others have it: its lead-in says a D and nothing that takes it, or it runs on the path of
+ * a compensated one. A rough pass without compensation has a path of its own.
  */
 final class UncompensatedPass {
 
