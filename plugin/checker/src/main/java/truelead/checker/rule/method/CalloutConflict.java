@@ -7,6 +7,7 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
+import truelead.checker.pass.MillPass;
 import truelead.checker.program.Location;
 import truelead.checker.rule.AnotherThread;
 import truelead.checker.rule.Draft;
@@ -16,6 +17,7 @@ import truelead.checker.thread.ThreadSpec;
 import truelead.checker.wanted.Wanted;
 import truelead.checker.work.Survey;
 import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
@@ -87,13 +89,22 @@ public final class CalloutConflict extends OperationRule {
 	private Optional<Draft> titled(ThreadingOperation operation, Work work) {
 		Fact<ThreadSpec> made = operation.wanted().thread().orElse(null);
 		return operation.wanted().titled().filter(title -> title.count() == operation.holes().size()).map(Wanted.Titled::thread)
-				.filter(title -> another(title.value(), made) && firstOfGroup(operation, work)
+				.filter(title -> another(title.value(), made) && fits(lead(operation), made.value()) && firstOfGroup(operation, work)
 						&& work.course().singlePoints().isEmpty() && work.survey(operation, CUT, cut -> cut.stream()
 								.noneMatch(thread -> sameDiameter(thread, title.value()))))
 				.map(title -> Draft.of(this, Severity.WARNING, Location.of(operation.block()), "the title names " + named(title.value())
 						+ " for as many holes as are threaded here, " + named(made.value()) + " (" + made.source().words()
 						+ "), and nothing cuts it: another tool, or another title").known("the title", named(title.value()), title)
 						.known("the thread that is cut", named(made.value()), made));
+	}
+
+	/** What a tap or a thread mill advances a turn, mm; where that is not the lead of its thread, other rules tell why. */
+	private static double lead(ThreadingOperation operation) {
+		if (operation instanceof ThreadMilling milling) {
+			Optional<MillPass> pass = milling.passes().typical().stream().findFirst();
+			return pass.map(first -> Math.abs(first.advance()) / first.turns()).orElse(Double.NaN);
+		}
+		return operation instanceof Tapping tapping ? tapping.advance() : Double.NaN;
 	}
 
 	/**
