@@ -1,7 +1,9 @@
 package truelead.checker.rule.milling;
 
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Step;
@@ -28,10 +30,16 @@ final class UncompensatedPass {
 	/** The first of an operation; empty where there is none. */
 	static Optional<Draft> of(CompMissing rule, ThreadMilling operation) {
 		List<MillPass> with = operation.passes().typical().stream().filter(pass -> pass.compensation() != Compensation.OFF).toList();
+		NavigableSet<Double> radii = new TreeSet<>(with.stream().map(MillPass::radius).toList());
 		return with.isEmpty() ? Optional.empty() : operation.passes().typical().stream().filter(pass ->
-				pass.compensation() == Compensation.OFF && !MillFacts.ringBeside(operation, pass) && (saysOffset(pass).isPresent()
-						|| with.stream().anyMatch(other -> Math.abs(other.radius() - pass.radius()) < SAME))).findFirst()
+				pass.compensation() == Compensation.OFF && !MillFacts.ringBeside(operation, pass)
+						&& (saysOffset(pass).isPresent() || has(radii, pass.radius()))).findFirst()
 				.map(pass -> draft(rule, operation, pass, with.get(0)));
+	}
+
+	private static boolean has(NavigableSet<Double> radii, double radius) {
+		Double near = radii.ceiling(radius - SAME);
+		return near != null && near < radius + SAME;
 	}
 
 	private static Draft draft(CompMissing rule, ThreadMilling operation, MillPass pass, MillPass other) {
