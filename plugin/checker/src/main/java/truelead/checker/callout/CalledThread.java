@@ -59,7 +59,8 @@ final class CalledThread {
 		boolean ofTap = threading(Meaning.TAP, Meaning.FORM_TAP) && !threading(Meaning.THREAD, Meaning.TAPPED) && !FullThread.said(parts)
 				&& spec.threadClass().isEmpty() && count.isEmpty();
 		return new Callout(spec, t.start(), t.end(), pitched == draft.spec() ? draft.assumed() : List.of(),
-				depth(i, draft, pieces, own, end(ofIt)), ofTap, end, wall, count, ofIt.contains(Meaning.WIRE_INSERT)
+				depth(i, draft, pieces, own, end(ofIt)), ofTap,
+				CalledHole.drilled(row, i) && spec.threadClass().isEmpty(), end, wall, count, ofIt.contains(Meaning.WIRE_INSERT)
 				|| insert(its), certain);
 	}
 

@@ -16,6 +16,8 @@ import truelead.checker.thread.ThreadSpec;
  * @param depth      the depth called out, if any
  * @param ofTap      the depth is said where a tap is named (TAP M8 15 DEEP), and not of the full thread, nor as a drawing says it: it may
  *                   be how deep the tap is programmed (common practice, no source)
+ * @param drilled    how its hole is drilled is said behind its depth, 12 DEEP DRILLED 4.2 X 17, as who programs notes it: the depth may be
+ *                   that of the tap too (common practice, no source)
  * @param holeEnd    through or blind, where the comment says so
  * @param wall       how thick the wall is that the hole goes through, where the comment says so
  * @param count      the number of holes, where the comment says so
@@ -24,7 +26,7 @@ import truelead.checker.thread.ThreadSpec;
  *                   only where the operation cuts a thread of that pitch
  */
 public record Callout(ThreadSpec spec, int start, int end, List<String> assumed, Optional<Dimension> depth, boolean ofTap,
-		Optional<HoleEnd> holeEnd, Optional<Dimension> wall, OptionalInt count, boolean wireInsert, boolean certain) {
+		boolean drilled, Optional<HoleEnd> holeEnd, Optional<Dimension> wall, OptionalInt count, boolean wireInsert, boolean certain) {
 
 	/** No hole is tapped deeper, in diameters. */
 	private static final double DEEPEST = 10;
@@ -67,7 +69,7 @@ public record Callout(ThreadSpec spec, int start, int end, List<String> assumed,
 	public Callout withPitch(double pitch) {
 		ThreadSpec pitched = new ThreadSpec(spec.system(), spec.series(), spec.size(), spec.diameter(), pitch, 0, spec.starts(),
 				spec.hand(), spec.threadClass());
-		return new Callout(pitched, start, end, List.of(), depth, ofTap, holeEnd, wall, count, wireInsert, certain);
+		return new Callout(pitched, start, end, List.of(), depth, ofTap, drilled, holeEnd, wall, count, wireInsert, certain);
 	}
 
 	private boolean sound(double mm) {

@@ -120,7 +120,8 @@ public final class FreeText {
 
 	/**
 	 * The tool that a text is about; none where it names several kinds, as in DRILL AND TAP, and not just one of them can do what the tool
-	 * does. What a list says behind a tap, as in T3 M5 TAP - PREDRILL 4.65, is how the hole is made.
+	 * does. What a list says behind a tap, as in T3 M5 TAP - PREDRILL 4.65, is how the hole is made; so is what a drawing's callout says
+	 * behind the thread, as in M5X0.8 12 DEEP DRILLED 4.2 X 17, of a tool that does not drill.
 	 */
 	private static Optional<ToolDescription> agreed(CommentReading reading, FactSource source, Predicate<ToolKind> atWork) {
 		Optional<ToolDescription> first = reading.tool();
@@ -128,7 +129,7 @@ public final class FreeText {
 		boolean several = first.isPresent()
 				&& reading.tools().stream().anyMatch(t -> !same(t.kind(), first.get().kind()) && !(hole && t.kind() == ToolKind.DRILL));
 		if (!several) {
-			return first;
+			return first.filter(tool -> tool.kind() != ToolKind.DRILL || reading.callouts().isEmpty() || atWork.test(ToolKind.DRILL));
 		}
 		List<ToolDescription> able = reading.tools().stream().filter(tool -> atWork.test(tool.kind())).toList();
 		return able.stream().allMatch(tool -> same(tool.kind(), able.get(0).kind())) ? able.stream().findFirst() : Optional.empty();

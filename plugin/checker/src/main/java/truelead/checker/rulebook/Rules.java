@@ -41,6 +41,7 @@ import truelead.checker.rule.method.ClassOutOfReach;
 import truelead.checker.rule.method.CoolantOff;
 import truelead.checker.rule.method.CountDiffers;
 import truelead.checker.rule.method.DrillFeedHigh;
+import truelead.checker.rule.method.DrillFeedLow;
 import truelead.checker.rule.method.MethodWrongForStock;
 import truelead.checker.rule.method.NoCheckStop;
 import truelead.checker.rule.method.PitchNotStandard;
@@ -67,6 +68,7 @@ import truelead.checker.rule.milling.HelixOffSize;
 import truelead.checker.rule.milling.HelixTooShort;
 import truelead.checker.rule.milling.HelixUneven;
 import truelead.checker.rule.milling.HelixWrongHand;
+import truelead.checker.rule.milling.MillFeedOff;
 import truelead.checker.rule.milling.PassesTooHeavy;
 import truelead.checker.rule.milling.TaperOff;
 import truelead.checker.rule.milling.ThreadIntoShoulder;
@@ -149,6 +151,7 @@ public final class Rules {
 			new CoolantOff(),
 			new ToolNotChanged(),
 			new DrillFeedHigh(),
+			new DrillFeedLow(),
 			new RapidIntoPart(),
 			new NoCheckStop(),
 			new CalloutConflict(),
@@ -169,6 +172,7 @@ public final class Rules {
 			new EntryOffPitch(),
 			new ExitScarsThread(),
 			new EdgeFeedHigh(),
+			new MillFeedOff(),
 			new CompMissing(),
 			new CompLeftOn(),
 			new CompStartedOnArc(),

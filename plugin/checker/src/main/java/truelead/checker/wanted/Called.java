@@ -30,7 +30,7 @@ record Called(Callout callout, LineComment comment, FactSource source) {
 
 	/** The depth that it states, mm; said where a tap is named it is the tool's, which may be how deep the tip is to go. */
 	Optional<Fact<Double>> depth(LengthUnit unit) {
-		FactSource by = callout.ofTap() && source != FactSource.TITLE ? FactSource.TOOL_COMMENT : source;
+		FactSource by = callout.drilled() || callout.ofTap() && source != FactSource.TITLE ? FactSource.TOOL_COMMENT : source;
 		return callout.depthMm(unit).map(mm -> Callouts.fact(comment, callout, by, mm));
 	}
 

@@ -37,6 +37,8 @@ public final class TitleThreads {
 	private Optional<Fact<Double>> thickness;
 	/** Read when first asked for. */
 	private Optional<Fact<Holder>> holder;
+	/** Read when first asked for. */
+	private Optional<Titled> only;
 
 	/** The title of a program of the file, counted from 0. */
 	public TitleThreads(Commentary commentary, Stays stays, int part) {
@@ -86,6 +88,12 @@ public final class TitleThreads {
 		return only().filter(one -> one.callout().count().orElse(0) == holes);
 	}
 
+	/** The only thread that the title names, with its count; empty where it counts none. */
+	Optional<Wanted.Titled> counted() {
+		return only().filter(one -> one.callout().count().orElse(0) > 0)
+				.map(one -> new Wanted.Titled(one.thread(), one.callout().count().getAsInt()));
+	}
+
 	/**
 	 * The only thread that the title names, for the only tool of the program that taps: by its lead, or where the hole is not known and the
 	 * title speaks of a tap or of what its hole is to be.
@@ -97,12 +105,15 @@ public final class TitleThreads {
 	}
 
 	private Optional<Titled> only() {
-		Map<ThreadSpec, Titled> certain = new LinkedHashMap<>();
-		for (LineComment comment : comments) {
-			CalloutReader.read(comment.said())
-					.forEach(callout -> certain.putIfAbsent(callout.spec().withoutClass(), titled(comment, callout)));
+		if (only == null) {
+			Map<ThreadSpec, Titled> certain = new LinkedHashMap<>();
+			for (LineComment comment : comments) {
+				CalloutReader.read(comment.said())
+						.forEach(callout -> certain.putIfAbsent(callout.spec().withoutClass(), titled(comment, callout)));
+			}
+			only = certain.size() == 1 ? certain.values().stream().filter(one -> one.callout().certain()).findFirst() : Optional.empty();
 		}
-		return certain.size() == 1 ? certain.values().stream().filter(one -> one.callout().certain()).findFirst() : Optional.empty();
+		return only;
 	}
 
 	/** The pitch that the title says of a diameter, mm, where it is the lead that is cut. */

@@ -14,6 +14,7 @@ import truelead.checker.thread.ThreadSpec;
  * @param thread     the thread, by the nearest source; empty where nothing names or implies one. A fact that is IMPLIED must not raise a
  *                   finding on the feed, since it was worked out from the feed
  * @param named      every source that names a thread, nearest first, {@code thread} among them unless it is implied
+ * @param titled     another thread than {@code thread}, the only one that the title names, with how many of it there are
  * @param diameterOnly a nominal diameter named without a pitch, where that is all there is
  * @param depth      depth of full thread below the surface; as a TOOL_COMMENT perhaps that of the tap's tip
  * @param through    whether the hole goes through (true) or is blind (false); IMPLIED where depths were compared
@@ -26,10 +27,15 @@ import truelead.checker.thread.ThreadSpec;
  * @param wireInsert whether the thread is tapped oversize for a wire insert, so that sizes of the plain thread do not hold
  * @param allowances findings accepted by notes in this operation
  */
-public record Wanted(Optional<Fact<ThreadSpec>> thread, List<Fact<ThreadSpec>> named, Optional<Fact<Double>> diameterOnly,
-		Optional<Fact<Double>> depth, Optional<Fact<Boolean>> through, Optional<Fact<Double>> holeBottom, Optional<Fact<Double>> wall,
+public record Wanted(Optional<Fact<ThreadSpec>> thread, List<Fact<ThreadSpec>> named, Optional<Titled> titled,
+		Optional<Fact<Double>> diameterOnly, Optional<Fact<Double>> depth, Optional<Fact<Boolean>> through,
+		Optional<Fact<Double>> holeBottom, Optional<Fact<Double>> wall,
 		Fact<Double> surface, Optional<Fact<Integer>> count, Optional<Fact<Stock>> stock, Fact<Holder> holder, boolean wireInsert,
 		List<Allowance> allowances) {
+
+	/** A thread that the title counts. */
+	public record Titled(Fact<ThreadSpec> thread, int count) {
+	}
 
 	public Wanted {
 		named = List.copyOf(named);

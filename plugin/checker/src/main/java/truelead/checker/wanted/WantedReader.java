@@ -151,8 +151,10 @@ public final class WantedReader {
 		boolean insert = nearest.map(c -> c.callout().wireInsert()).orElse(false);
 		Optional<Location> governing = thread.map(t -> t.comment().at())
 				.or(() -> nearest.filter(c -> c.source() == FactSource.CALLOUT).map(c -> c.comment().comment().at()));
-		return new Result(new Wanted(wanted, named, diameterOnly, depth, through, NotesOf.item(hole, Note.OfHole::bottom), wall, top, count,
-				stock, at.tool().facts().holder().or(() -> callouts.title(at.log().part()).holder()).orElse(holder), insert,
+		Optional<Wanted.Titled> another = wanted.flatMap(own -> callouts.title(at.log().part()).counted()
+				.filter(only -> !only.thread().value().withoutClass().equals(own.value().withoutClass())));
+		return new Result(new Wanted(wanted, named, another, diameterOnly, depth, through, NotesOf.item(hole, Note.OfHole::bottom), wall,
+				top, count, stock, at.tool().facts().holder().or(() -> callouts.title(at.log().part()).holder()).orElse(holder), insert,
 				allowances), governing);
 	}
 

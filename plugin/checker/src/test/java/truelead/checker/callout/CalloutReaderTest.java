@@ -134,6 +134,24 @@ class CalloutReaderTest {
 
 	@ParameterizedTest
 	@CsvSource(delimiter = '|', textBlock = """
+			M5X0.8 8 HOLES 12 DEEP DRILLED 4.2 X 17 | 12
+			M8 X 20 DEEP DRILL 6.8 X 26             | 20
+			M5-6H THREAD DEPTH 12 DRILL DEPTH 17    | 12
+			1/4-20 .5 DEEP DRILL #7 .75 DEEP        | 0.5
+			""")
+	void theHoleHasItsOwnNumbersBehindTheThread(String comment, double depth) {
+		assertThat(CalloutReader.read(comment)).singleElement().satisfies(callout ->
+				assertThat(callout.depth().orElseThrow().value()).isEqualTo(depth));
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"M8 20 DEEP DRILL", "M5 TAP DRILL 4.2 17 DEEP", "M8 20 DEEP DRILL 10.5"})
+	void aDrillBehindAThreadWithoutNumbersOfItsOwnPreparesForIt(String comment) {
+		assertThat(CalloutReader.read(comment)).isEmpty();
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
 			DRILL 6.8 THRU               | true
 			M8 DRILL THRU 12MM PLATE     | true
 			6.8 DRILL                    | false

@@ -75,11 +75,11 @@ enum NumberSlip {
 
 	/** Ten times or a tenth of it, written as the number is: the point stands a place off, or a nought is too many or lacks. */
 	private static String moved(String number, int places) {
-		if (zero(number)) {
-			return number;
-		}
 		// S1=1200 and X = 5. have their sign of equality before them
 		int from = number.lastIndexOf('=') + 1;
+		if (zero(number) || number.substring(from).chars().anyMatch(Character::isLetter)) {
+			return number;
+		}
 		BigDecimal moved = new BigDecimal(number.substring(from).strip()).movePointRight(places).stripTrailingZeros();
 		String typed = number.substring(0, from) + moved.toPlainString();
 		return number.indexOf('.') >= 0 && moved.scale() <= 0 ? typed + "." : typed;

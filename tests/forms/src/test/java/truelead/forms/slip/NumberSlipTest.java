@@ -33,6 +33,12 @@ class NumberSlipTest {
 	}
 
 	@Test
+	void whatAParameterSaysHasNoPointToMove() {
+		assertThat(NumberSlip.TEN_TIMES.of("=R5")).isEmpty();
+		assertThat(NumberSlip.A_TENTH.of("=R5")).isEmpty();
+	}
+
+	@Test
 	void aPointWithNothingBehindItIsNoSlip() {
 		assertThat(NumberSlip.POINT_LOST.of("5.")).isEmpty();
 		assertThat(NumberSlip.POINT_LOST.of(".5")).contains("5");

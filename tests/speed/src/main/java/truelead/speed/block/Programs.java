@@ -26,7 +26,7 @@ final class Programs {
 		while (program.blocks < blocks - 20) {
 			program.pass(Math.min(400, blocks - 20 - program.blocks));
 		}
-		program.drill("T2 M6 (DRILL 5.0)", "G81 X0. Y0. Z-18. R2. F400.", 3, 0);
+		program.drill("T2 M6 (DRILL 5.0)", "G81 X0. Y0. Z-18. R2. F60.", 3, 0);
 		program.drill("T3 M6 (M6X1 TAP)", "G84 X0. Y0. Z-12. R4. F500.", 3, 0);
 		program.line("M30");
 		return program.text.toString();
@@ -39,7 +39,7 @@ final class Programs {
 		for (int part = 0; program.blocks < blocks - 90; part++) {
 			program.pocket(part);
 		}
-		program.drill("T2 M6 (DRILL 5.0)", "G81 X0. Y0. Z-18. R2. F400.", 3, 0);
+		program.drill("T2 M6 (DRILL 5.0)", "G81 X0. Y0. Z-18. R2. F60.", 3, 0);
 		program.drill("T3 M6 (M6X1 TAP)", "G84 X0. Y0. Z-12. R4. F500.", 3, 0);
 		program.line("M30");
 		return program.text.toString();
@@ -62,7 +62,7 @@ final class Programs {
 	private static String holes(int blocks, long seed) {
 		Programs program = new Programs(seed);
 		program.head();
-		program.drill("T2 M6 (DRILL 5.0)", "G81 X0. Y0. Z-18. R2. F400.", (blocks - 20) / 2, 0);
+		program.drill("T2 M6 (DRILL 5.0)", "G81 X0. Y0. Z-18. R2. F60.", (blocks - 20) / 2, 0);
 		program.drill("T3 M6 (M6X1 TAP)", "G84 X0. Y0. Z-12. R4. F500.", (blocks - 20) / 2, 0);
 		program.line("M30");
 		return program.text.toString();
@@ -72,7 +72,7 @@ final class Programs {
 	private static String cycles(int blocks, long seed) {
 		Programs program = new Programs(seed);
 		program.head();
-		program.drillAnew("T2 M6 (DRILL 5.0)", "G98 G81 X%d. Y%d. Z-18. R2. F400.", (blocks - 20) / 2);
+		program.drillAnew("T2 M6 (DRILL 5.0)", "G98 G81 X%d. Y%d. Z-18. R2. F60.", (blocks - 20) / 2);
 		program.drillAnew("T3 M6 (M6X1 TAP)", "G98 G84 X%d. Y%d. Z-12. R4. F500.", (blocks - 20) / 2);
 		program.line("M30");
 		return program.text.toString();
@@ -134,7 +134,7 @@ final class Programs {
 			program.line("S8000 M3");
 			program.line("G43 H1 Z25.");
 			program.pass(Math.min(300, blocks - 70 - program.blocks));
-			program.drill("T2 M6 (DRILL 5.0)", "G81 X0. Y%d. Z-18. R2. F400.", 12, part);
+			program.drill("T2 M6 (DRILL 5.0)", "G81 X0. Y%d. Z-18. R2. F60.", 12, part);
 			program.drill("T3 M6 (M6X1 TAP)", "G84 X0. Y%d. Z-12. R4. F500.", 12, part);
 			program.drill("T5 M6 (DRILL 18.5)", "G81 X-30. Y%d. Z-25. R2. F200.", 1, part);
 			program.line("T4 M6 (THREAD MILL 12, M20X1.5)");

@@ -113,7 +113,7 @@ final class DrillHeights {
 	 */
 	private Optional<Draft> inStock(Cut cut, Step.Stroke drill, Visit visit, ThreadStart thread) {
 		double r = drill.rLevel();
-		DoubleStream starts = DoubleStream.concat(others(cut, visit).mapToDouble(Cut::start), thread.top().stream())
+		DoubleStream starts = DoubleStream.concat(others(cut, visit).mapToDouble(Cut::start), thread.aboveZero().stream())
 				.filter(start -> start >= -r - SAME);
 		double[] above = DoubleStream.concat(starts, DoubleStream.of(thread.stops()).filter(stop -> Math.abs(stop + r) <= SAME)).toArray();
 		boolean mirrored = DoubleStream.of(above).anyMatch(start -> Math.abs(start + r) <= SAME);

@@ -14,12 +14,16 @@ import truelead.checker.work.ThreadingOperation;
  * Where the threading tool of a hole starts, which tells where the hole begins.
  *
  * @param top   the level that a tap starts from, or the highest of a thread mill's helix, mm; empty where none is known
+ * @param lead  what a tap advances a turn, mm; 0 of a thread mill, NaN where it is not known
  * @param saysR whether a cycle with R starts there
  * @param stops levels that a thread mill stops at on its way down, mm: how far above the hole they are says little
  */
-record ThreadStart(OptionalDouble top, boolean saysR, double... stops) {
+record ThreadStart(OptionalDouble top, double lead, boolean saysR, double... stops) {
 
-	private static final ThreadStart UNKNOWN = new ThreadStart(OptionalDouble.empty(), false);
+	/** Turns that a tap is given above its hole at least to come up to speed (common practice, no source). */
+	private static final double RUN_UP = 1.5;
+
+	private static final ThreadStart UNKNOWN = new ThreadStart(OptionalDouble.empty(), 0, false);
 
 	/** At one of the typical visits of an operation. */
 	static ThreadStart of(ThreadingOperation operation, Visit visit) {
@@ -33,7 +37,7 @@ record ThreadStart(OptionalDouble top, boolean saysR, double... stops) {
 	}
 
 	private static ThreadStart of(TapStroke tap) {
-		return new ThreadStart(OptionalDouble.of(tap.start()), tap.step() instanceof Step.Stroke cycle
+		return new ThreadStart(OptionalDouble.of(tap.start()), tap.modal().advance(), tap.step() instanceof Step.Stroke cycle
 				&& cycle.cycle().word('R').isPresent());
 	}
 
@@ -41,7 +45,12 @@ record ThreadStart(OptionalDouble top, boolean saysR, double... stops) {
 	private static ThreadStart of(MillPass first) {
 		DoubleStream stops = Stream.concat(first.rapidIn().stream(), first.entry().stream()).filter(Step.Move.class::isInstance)
 				.map(Step.Move.class::cast).mapToDouble(move -> (move.rapid() ? move.to() : move.from()).z());
-		return new ThreadStart(OptionalDouble.of(Math.max(first.startLevel(), first.endLevel())), false, stops.toArray());
+		return new ThreadStart(OptionalDouble.of(Math.max(first.startLevel(), first.endLevel())), 0, false, stops.toArray());
+	}
+
+	/** The level that it starts from, where it has its run-up from there down to level 0; else the hole begins lower. */
+	OptionalDouble aboveZero() {
+		return top.isPresent() && top.getAsDouble() > 0 && top.getAsDouble() < RUN_UP * lead ? OptionalDouble.empty() : top;
 	}
 
 	/** The level of a cycle with R, mm. */

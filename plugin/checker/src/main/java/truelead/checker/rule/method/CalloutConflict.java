@@ -3,22 +3,27 @@ package truelead.checker.rule.method;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
+import truelead.checker.pass.MillPass;
 import truelead.checker.program.Location;
 import truelead.checker.rule.AnotherThread;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.wanted.Wanted;
+import truelead.checker.work.Survey;
 import truelead.checker.work.Tapping;
+import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /**
  * Two sources name different threads: information where the feed fits the nearest, a warning where it does not, an error where feed and
- * drill both fit the other alone.
+ * drill both fit the other alone; or a title names one thread for just so many holes, and another one is cut.
  */
 public final class CalloutConflict extends OperationRule {
 
@@ -36,6 +41,7 @@ public final class CalloutConflict extends OperationRule {
 
 	@Override
 	void check(ThreadingOperation operation, Work work, Consumer<Draft> found) {
+		titled(operation, work).ifPresent(found);
 		List<Fact<ThreadSpec>> named = operation.wanted().named();
 		if (named.size() < 2) {
 			return;
@@ -64,6 +70,51 @@ public final class CalloutConflict extends OperationRule {
 		found.accept(draft);
 	}
 
+	/** The threads that a program cuts, without their classes. */
+	private static final Survey<ThreadSpec, Set<ThreadSpec>> CUT = new Survey<>() {
+
+		@Override
+		public void of(Work work, BiConsumer<Integer, ThreadSpec> said) {
+			work.operations().forEach(operation -> operation.wanted().thread()
+					.ifPresent(thread -> said.accept(operation.tool().index(), thread.value().withoutClass())));
+		}
+
+		@Override
+		public Set<ThreadSpec> all(List<ThreadSpec> said) {
+			return Set.copyOf(said);
+		}
+	};
+
+	/** The title names one thread, for as many holes as are threaded here, and nothing cuts it. */
+	private Optional<Draft> titled(ThreadingOperation operation, Work work) {
+		Fact<ThreadSpec> made = operation.wanted().thread().orElse(null);
+		return operation.wanted().titled().filter(title -> title.count() == operation.holes().size()).map(Wanted.Titled::thread)
+				.filter(title -> another(title.value(), made) && fits(lead(operation), made.value()) && firstOfGroup(operation, work)
+						&& work.course().singlePoints().isEmpty() && work.survey(operation, CUT, cut -> cut.stream()
+								.noneMatch(thread -> sameDiameter(thread, title.value()))))
+				.map(title -> Draft.of(this, Severity.WARNING, Location.of(operation.block()), "the title names " + named(title.value())
+						+ " for as many holes as are threaded here, " + named(made.value()) + " (" + made.source().words()
+						+ "), and nothing cuts it: another tool, or another title").known("the title", named(title.value()), title)
+						.known("the thread that is cut", named(made.value()), made));
+	}
+
+	/** What a tap or a thread mill advances a turn, mm; where that is not the lead of its thread, other rules tell why. */
+	private static double lead(ThreadingOperation operation) {
+		if (operation instanceof ThreadMilling milling) {
+			Optional<MillPass> pass = milling.passes().typical().stream().findFirst();
+			return pass.map(first -> Math.abs(first.advance()) / first.turns()).orElse(Double.NaN);
+		}
+		return operation instanceof Tapping tapping ? tapping.advance() : Double.NaN;
+	}
+
+	/**
+	 * Whether a title's thread is not the one that is cut: M12 may mean a fine pitch that the title does not say, and one that the numbers
+	 * alone imply has a lead of its own.
+	 */
+	private static boolean another(ThreadSpec title, Fact<ThreadSpec> made) {
+		return !sameDiameter(title, made.value()) && (made.stated() || !fits(title.lead(), made.value()));
+	}
+
 	/** The stated diameter of the hole that is tapped first, mm. */
 	private static Optional<Double> drill(ThreadingOperation operation) {
 		return operation instanceof Tapping tapping ? tapping.strokes().stream().findFirst().flatMap(stroke -> stroke.hole()
@@ -72,7 +123,11 @@ public final class CalloutConflict extends OperationRule {
 	}
 
 	private static boolean differs(ThreadSpec a, ThreadSpec b) {
-		return Math.abs(a.pitch() - b.pitch()) > 0.002 || Math.abs(a.diameter() - b.diameter()) > 0.02 || a.hand() != b.hand();
+		return Math.abs(a.pitch() - b.pitch()) > 0.002 || !sameDiameter(a, b) || a.hand() != b.hand();
+	}
+
+	private static boolean sameDiameter(ThreadSpec a, ThreadSpec b) {
+		return Math.abs(a.diameter() - b.diameter()) <= 0.02;
 	}
 
 	private static boolean fits(double advance, ThreadSpec thread) {

@@ -1,32 +1,19 @@
 package truelead.checker.rule.method;
 
-import java.util.Comparator;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiConsumer;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Modal;
-import truelead.checker.pass.MillPass;
 import truelead.checker.program.FeedMode;
-import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
-import truelead.checker.rule.HoleMakers;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
-import truelead.checker.stroke.TapStroke;
-import truelead.checker.thread.ToolKind;
-import truelead.checker.work.Survey;
-import truelead.checker.work.Tapping;
-import truelead.checker.work.ThreadMilling;
-import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /**
@@ -52,9 +39,6 @@ public final class DrillFeedHigh implements Rule {
 	/** So many times as far as any other drill of the program (common practice, no source). */
 	private static final double TIMES_OTHERS = 5;
 
-	/** Smaller drills may be fed more for their size, mm (common practice, no source). */
-	private static final double SMALL = 3;
-
 	@Override
 	public String name() {
 		return "drill-feed-high";
@@ -67,102 +51,20 @@ public final class DrillFeedHigh implements Rule {
 
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
-		List<HoleMakers.Maker> makers = HoleMakers.of(work);
-		if (!makers.isEmpty() && work.operations().size() == work.operationsOfProgram().size()) {
-			// taken now, while all makers are at hand, it costs nothing when a digit makes one suspect
-			work.survey(makers.get(0).operation(), FARTHEST, all -> true);
-		}
+		DrillFeeds.take(work);
 		Set<Integer> told = new HashSet<>();
-		for (HoleMakers.Maker maker : makers) {
-			Cut cut = maker.cut();
-			double share = share(cut);
-			boolean far = share > MOST || share > 0 && cut.step().modal().advance() > MOST_LENGTH;
-			if ((far || share > SUSPECT) && !told.contains(cut.tool().index())
-					&& !work.derived(ThreadModes.class, ThreadModes::of).leftOn(cut)) {
-				Optional<Double> others = far ? Optional.empty() : others(maker, share, work);
+		for (DrillFeeds.Drill drill : DrillFeeds.of(work)) {
+			Cut cut = drill.cut();
+			boolean far = drill.share() > MOST || cut.step().modal().advance() > MOST_LENGTH;
+			if ((far || drill.share() > SUSPECT) && !told.contains(cut.tool().index()) && !DrillFeeds.modeLeftOn(drill, work)) {
+				Optional<Double> others = far ? Optional.empty() : DrillFeeds.others(drill, work, all -> all.mostBut(cut.tool().index()))
+						.filter(next -> drill.share() >= TIMES_OTHERS * next);
 				if (far || others.isPresent()) {
 					told.add(cut.tool().index());
-					found.accept(draft(cut, share, others).on(maker.operation()).finding());
+					found.accept(draft(cut, drill.share(), others).on(drill.maker().operation()).finding());
 				}
 			}
 		}
-	}
-
-	/**
-	 * The words for a feed mode that were set for threads: left on behind them, they are what another rule tells.
-	 *
-	 * @param set those that stand in the stay of a threading tool
-	 */
-	private record ThreadModes(Set<WordRef> set) {
-
-		static ThreadModes of(Work work) {
-			Set<WordRef> set = new HashSet<>();
-			for (ThreadingOperation operation : work.operations()) {
-				Optional<Modal> modal = operation instanceof Tapping tapping
-						? tapping.strokes().typical().stream().findFirst().map(TapStroke::modal)
-						: operation instanceof ThreadMilling milling ? milling.passes().typical().stream().findFirst().map(MillPass::modal)
-						: Optional.empty();
-				modal.flatMap(Modal::feedModeStated).filter(word -> operation.tool().change().filter(change -> !word.block().above(change))
-						.isPresent()).ifPresent(set::add);
-			}
-			return new ThreadModes(set);
-		}
-
-		boolean leftOn(Cut cut) {
-			return cut.step().modal().feedModeStated().filter(set::contains).isPresent();
-		}
-	}
-
-	/**
-	 * A drill of the program.
-	 *
-	 * @param stay  number of its stay
-	 * @param share the most that it advances a turn, as a part of its diameter
-	 */
-	private record Fed(int stay, double share) {
-	}
-
-	private static final Comparator<Fed> FARTHER = Comparator.comparingDouble(Fed::share);
-
-	/** Of the drills of threaded holes the one that is fed farthest, and the next in another stay. */
-	private static final Survey<Fed, List<Fed>> FARTHEST = new Survey<>() {
-
-		@Override
-		public void of(Work work, BiConsumer<Integer, Fed> said) {
-			for (HoleMakers.Maker maker : HoleMakers.of(work)) {
-				int stay = maker.cut().tool().index();
-				double share = share(maker.cut());
-				if (share > 0) {
-					said.accept(stay, new Fed(stay, share));
-				}
-			}
-		}
-
-		@Override
-		public List<Fed> all(List<Fed> said) {
-			Optional<Fed> first = said.stream().max(FARTHER);
-			return Stream.concat(first.stream(), said.stream().filter(fed -> fed.stay() != first.get().stay()).max(FARTHER).stream())
-					.toList();
-		}
-	};
-
-	/** The most that a drill of another stay advances a turn, as a part of its diameter, where this one is fed many times as far. */
-	private static Optional<Double> others(HoleMakers.Maker maker, double share, Work work) {
-		int stay = maker.cut().tool().index();
-		return work.survey(maker.operation(), FARTHEST, all -> all.stream().filter(fed -> fed.stay() != stay).map(Fed::share).findFirst())
-				.filter(next -> share >= TIMES_OTHERS * next);
-	}
-
-	/**
-	 * What part of its diameter a drill that is named with it advances a turn; 0 of other tools and small drills, and where feed or speed
-	 * is not known.
-	 */
-	private static double share(Cut cut) {
-		boolean drill = cut.kind().drills() && cut.tool().facts().kind().filter(kind -> kind.stated()
-				&& kind.value() == ToolKind.DRILL).isPresent();
-		double advance = cut.step().modal().advance();
-		return Double.isNaN(advance) || !drill ? 0 : cut.tool().facts().diameter().filter(size -> size.stated()
-				&& size.value() >= SMALL).map(size -> advance / size.value()).orElse(0.0);
 	}
 
 	private Draft draft(Cut cut, double share, Optional<Double> others) {

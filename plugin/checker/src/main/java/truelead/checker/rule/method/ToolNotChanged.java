@@ -21,7 +21,7 @@ import truelead.checker.work.Work;
 
 /**
  * The first tool of a program is called and never changed to, or changed to and never called, while the others are: what is in the spindle
- * cuts in its stead.
+ * cuts in its stead. Or T0 is changed to, and a thread cut by it.
  */
 public final class ToolNotChanged implements Rule {
 
@@ -40,10 +40,22 @@ public final class ToolNotChanged implements Rule {
 		}
 		ToolUse first = tools.get(0);
 		Optional<Draft> draft = first.change().isEmpty() && cuts(first) ? calledAlone(first, changed.get(), work) : Optional.empty();
-		draft.or(() -> unnamed(changed.get(), work)).ifPresent(said -> {
+		draft.or(() -> unnamed(changed.get(), work)).or(() -> emptied(work)).ifPresent(said -> {
 			work.dependsOnAll();
 			found.accept(said.finding());
 		});
+	}
+
+	/** T0 changed to, which leaves the spindle empty, and a thread cut behind it, where other tools have numbers of their own. */
+	private Optional<Draft> emptied(Work work) {
+		Optional<ToolUse> other = work.tools().stream().filter(tool -> tool.number() > 0 && cuts(tool)).findFirst();
+		return other.flatMap(numbered -> work.operationsOfProgram().stream().filter(operation -> operation.tool().number() == 0
+				&& operation.tool().change().isPresent()).findFirst().map(operation -> Draft.of(this, Severity.WARNING,
+						operation.tool().tool(), operation.tool().change().get(), "T0 leaves the spindle empty, and a thread is cut behind "
+						+ "it: nothing is threaded; the tool's own number" + operation.tool().summary().lengthOffsets().stream()
+								.filter(offset -> offset.value() > 0).findFirst().map(offset -> ", T"
+										+ Figures.number(offset.value(), 0) + " by its offset").orElse("")).on(operation)
+						.related(numbered.change().orElse(operation.block()), "a tool with a number")));
 	}
 
 	private static boolean cuts(ToolUse tool) {

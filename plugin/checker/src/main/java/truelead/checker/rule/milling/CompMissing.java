@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Compensation;
 import truelead.checker.pass.MillPass;
+import truelead.checker.pass.MillPasses;
 import truelead.checker.program.BlockRef;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
@@ -25,7 +26,7 @@ import truelead.checker.work.Work;
 
 /**
  * The path is the thread's wall and no compensation takes the cutter's radius off, so that the hole is cut a cutter's diameter too big; or
- * the compensation is for the other side, and it is cut two of them too big; or it takes another tool's radius.
+ * the compensation is for the other side, and it is cut two of them too big; or it takes another tool's radius; or one pass lacks it.
  */
 public final class CompMissing implements Rule {
 
@@ -62,8 +63,11 @@ public final class CompMissing implements Rule {
 			thread.ifPresent(any -> operation.passes().typical().stream().filter(pass -> isWrongSide(pass, any, cutter)).findFirst()
 					.ifPresent(pass -> found.accept(wrongSide(work, operation, pass, any, cutter))));
 			BoltCompensation.of(this, work, operation).map(Draft::finding).ifPresent(found);
-			thread.ifPresent(any -> operation.passes().where(pass -> isWall(operation, pass, any, cutter))
-					.forEach(pass -> found.accept(finding(work, operation, pass, any, cutter))));
+			MillPasses walls = operation.passes().where(pass -> thread.filter(any -> isWall(operation, pass, any, cutter)).isPresent());
+			thread.ifPresent(any -> walls.forEach(pass -> found.accept(finding(work, operation, pass, any, cutter))));
+			if (walls.isEmpty()) {
+				UncompensatedPass.of(this, operation).map(Draft::finding).ifPresent(found);
+			}
 			operation.passes().typical().stream().filter(pass -> isOfAnother(pass, operation.tool(), tools)).findFirst()
 					.ifPresent(pass -> found.accept(ofAnother(operation, pass)));
 		}

@@ -1,6 +1,7 @@
 package truelead.checker.rule.milling;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
@@ -46,27 +47,47 @@ public final class EdgeFeedHigh implements Rule {
 		}
 	}
 
+	/**
+	 * What F a minute is right at the cutter's centre, mm, where feed a tooth and teeth, or an edge feed, are stated; empty where they are
+	 * not, or the path is the wall.
+	 */
+	static OptionalDouble right(ThreadMilling operation, MillPass pass) {
+		Modal modal = pass.modal();
+		if (MillFacts.parallelThread(operation).isEmpty() || MillFacts.cutter(operation).isEmpty()
+				|| modal.feedMode() != FeedMode.PER_MINUTE) {
+			return OptionalDouble.empty();
+		}
+		double diameter = MillFacts.parallelThread(operation).orElseThrow().diameter();
+		double cutter = MillFacts.cutter(operation).orElseThrow();
+		Optional<Double> edge = edgeFeed(operation.tool().facts(), modal, modal.feed().value() * modal.unit().mm());
+		double right = edge.map(feed -> feed * (diameter - cutter) / diameter).orElse(0.0);
+		return right > 0 && !HelixForm.of(pass).onContour(diameter, cutter) ? OptionalDouble.of(right) : OptionalDouble.empty();
+	}
+
+	/** Whether F is more than is right, and it is that of the pass that is judged here. */
+	static boolean tells(ThreadMilling operation, MillPass pass) {
+		OptionalDouble right = right(operation, pass);
+		return right.isPresent() && pass.modal().feed().value() * pass.modal().unit().mm() > right.getAsDouble() * ALLOWED
+				&& pass.order() == operation.finishing(operation.holes().get(0)).get(0).order();
+	}
+
 	private void look(Work work, ThreadMilling operation, MillPass pass, Consumer<Finding> found) {
+		if (!tells(operation, pass)) {
+			return;
+		}
 		Modal modal = pass.modal();
 		ToolFacts tool = operation.tool().facts();
 		double diameter = MillFacts.parallelThread(operation).orElseThrow().diameter();
 		double cutter = MillFacts.cutter(operation).orElseThrow();
 		double feed = modal.feed().value() * modal.unit().mm();
-		Optional<Double> edge = edgeFeed(tool, modal, feed);
-		if (edge.isEmpty() || modal.feedMode() != FeedMode.PER_MINUTE || HelixForm.of(pass).onContour(diameter, cutter)) {
-			return;
-		}
-		double right = edge.get() * (diameter - cutter) / diameter;
-		if (!(feed > right * ALLOWED) || right <= 0) {
-			return;
-		}
+		double right = right(operation, pass).orElseThrow();
 		Figures figures = new Figures(work.shop().unit().value());
 		String shown = Figures.number(right / modal.unit().mm(), modal.unit().mm() > 1 ? 2 : 0);
 		Draft draft = Draft.of(this, Severity.WARNING, modal.feed(), pass.block(),
 				"F" + Figures.number(modal.feed().value(), 3) + " at the cutter's centre is " + Figures.number(feed / right, 1)
 						+ " times what the edge can take: " + figures.length(feed * diameter / (diameter - cutter))
 						+ " a minute at the edge, "
-						+ figures.length(edge.get()) + " wanted; F" + shown).on(operation)
+						+ figures.length(right * diameter / (diameter - cutter)) + " wanted; F" + shown).on(operation)
 				.programmed("feed", Figures.number(modal.feed().value(), 3), modal.feed());
 		tool.toothFeed().ifPresent(f -> draft.known("feed a tooth", figures.fine(f.value()), f));
 		tool.teeth().ifPresent(f -> draft.known("teeth", f.value().toString(), f));

@@ -25,10 +25,10 @@ class OddThreadDrillTest {
 			"G21, M36X1, 1, 35, ", "G21, M36X1, 1, 35.5, ERROR drill-too-big", "G21, G1 3/4, 2.309, 51, ",
 			"G21, G1 3/4, 2.309, 52, ERROR drill-too-big", "G20, 6-48, .02083, .1160, ", "G20, 6-48, .02083, .1250, ERROR drill-too-big"})
 	void oneDrillBesideTheRightOne(String unit, String thread, String pitch, String drill, String said) {
-		String depths = unit.equals("G20") ? "Z-2.5 R.3" : "Z-60 R9";
+		String depths = unit.equals("G20") ? "Z-2.5 R.3 Q.5 F5" : "Z-60 R9 Q5 F100";
 		String tapped = unit.equals("G20") ? "Z-1. R.4" : "Z-24 R15";
 		assertThat(Samples.findings(unit + " G17 G90 G94", "T1 M6 (DRILL " + drill + ")", "G54 G0 X0 Y0 S600 M3", "G43 H1 Z50",
-				"G83 " + depths + " Q.5 F5", "G80", "T2 M6 (" + thread + " TAP)", "G0 X0 Y0 S60 M3", "G43 H2 Z50", "G95 G84 " + tapped
+				"G83 " + depths, "G80", "T2 M6 (" + thread + " TAP)", "G0 X0 Y0 S60 M3", "G43 H2 Z50", "G95 G84 " + tapped
 				+ " F" + pitch, "G80 G94", "M30")).filteredOn(f -> f.severity() != Severity.INFORMATION)
 				.extracting(f -> f.severity() + " " + f.rule()).containsExactly(said == null ? new String[0] : new String[] {said});
 	}
