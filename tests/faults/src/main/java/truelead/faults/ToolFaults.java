@@ -3,6 +3,7 @@ package truelead.faults;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What the machine, the tool, the wall or the class does not allow. */
 final class ToolFaults {
@@ -94,6 +95,25 @@ final class ToolFaults {
 						&& h.features.get(0).named, (job, hole, dice) -> {
 			hole.feed = Math.rint(hole.speed * hole.tool.diameter * dice.between(0.2, 0.4));
 			return Aim.numbers(hole);
+		})));
+		all.add(Fault.of("drill turning ten times too fast", "drill-feed-low",
+				Aim.at(HoleMaking.class, h -> h.tool.kind == Tool.Kind.DRILL && h.tool.diameter >= 3.2 && h.style == HoleMaking.Style.CYCLE
+						&& h.features.get(0).named, (job, hole, dice) -> {
+			double diameter = hole.tool.diameter;
+			boolean rubs = Math.PI * diameter * hole.speed / 100 > 160 && hole.feed / hole.speed / diameter < 0.03;
+			if (!rubs || job.perRev || !job.unitStated || hole.features.get(0).drillTip > 11 * diameter) {
+				return List.of();
+			}
+			hole.speed *= 10;
+			return Aim.numbers(hole);
+		})));
+		all.add(Fault.of("thread mill fed ten times too far at one hole", "mill-feed-off",
+				Aim.mill(m -> m.places.size() > 2 && m.feature.offsets.size() == 1 && m.feature.known() && !m.feature.size.taper(),
+						(job, mill, dice) -> {
+			job.edits.add(tape -> Stream.of("in", "on").flatMap(role -> tape.marked(mill.mark(role)).stream())
+					.filter(block -> block.has('F')).reduce((one, other) -> other).ifPresent(block -> block.words.replaceAll(word ->
+							word.letter() == 'F' ? Word.of('F', word.value() * 10, word.decimals()) : word)));
+			return MillingFaults.helix(mill);
 		})));
 		all.add(Fault.of("no speed for the drill", "spindle-not-turning",
 				Aim.at(HoleMaking.class, h -> h.tool.kind == Tool.Kind.DRILL && h.features.get(0).named, (job, hole, dice) -> {
