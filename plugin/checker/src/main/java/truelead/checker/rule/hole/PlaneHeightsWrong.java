@@ -71,7 +71,8 @@ public final class PlaneHeightsWrong extends HoleRule {
 		}
 		if (operation instanceof Tapping tapping && tapping.method().taps()) {
 			for (TapStroke stroke : tapping.strokes().typical()) {
-				Optional<Draft> draft = stroke.step() instanceof Step.Stroke step ? heights(tapping, stroke, step, work)
+				Optional<Draft> draft = work.shop().profile().isLathe() ? DrillAway.of(this, stroke, work) : Optional.empty();
+				draft = draft.isPresent() ? draft : stroke.step() instanceof Step.Stroke step ? heights(tapping, stroke, step, work)
 						: stroke.step() instanceof Step.Synchronised move && move.goesIn() ? away(stroke, move) : Optional.empty();
 				if (draft.isPresent()) {
 					found.accept(draft.get());
