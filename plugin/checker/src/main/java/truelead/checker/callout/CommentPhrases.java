@@ -150,8 +150,8 @@ final class CommentPhrases {
 			Optional<CalloutParser.ItemContext> item = item(phrase.subList(from, to));
 			while (to > from + 1 && (item.isEmpty() || letterBeforeFraction(phrase, from, to) || countOfSeries(phrase, from, to)
 					|| noLengths(phrase, from, to) || turnsOfSeries(phrase, from, to) || depthBehindDash(phrase, from, to)
-					|| depthOfTheNext(phrase, from, to) || fractionOfTheNext(phrase, from, to) || column && diameterOfTheNext(phrase, from, to)
-					|| drill && from == 0 && sizeBeforeDepth(phrase, to))) {
+					|| depthOfTheNext(phrase, from, to) || fractionOfTheNext(phrase, from, to)
+					|| column && diameterOfTheNext(phrase, from, to) || drill && from == 0 && sizeBeforeDepth(phrase, to))) {
 				to--;
 				item = item(phrase.subList(from, to));
 			}

@@ -11,6 +11,7 @@ import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.turn.SinglePoint;
+import truelead.checker.work.AnotherPart;
 import truelead.checker.work.Work;
 
 /**
@@ -56,7 +57,7 @@ final class TurnedLength {
 	/** Whether the thread is cut by another tool, or at another lead, too. */
 	private static boolean goesOn(SinglePoint turned, Work work) {
 		return work.course().singlePoints().stream().anyMatch(other -> other != turned && other.inside() == turned.inside()
-				&& other.overlaps(turned));
+				&& other.overlaps(turned) && !AnotherPart.between(work, turned, other));
 	}
 
 	private static Draft draft(Rule rule, SinglePoint turned, Fact<Double> said, double deep, double into) {

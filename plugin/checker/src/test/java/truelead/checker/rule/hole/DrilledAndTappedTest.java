@@ -166,7 +166,7 @@ class DrilledAndTappedTest {
 		String second = lathe.replace("~M30", "~M0 (FLIP PART)" + lathe.substring(lathe.indexOf("~T0404")));
 		assertThat(said(second)).isEmpty();
 		assertThat(said(second.substring(0, second.lastIndexOf("G83 Z-")) + second.substring(second.lastIndexOf("G83 Z-"))
-				.replace("G83 Z-", "G83 Z"))).singleElement().asString().startsWith("27 plane-heights-wrong: T6 goes from Z3 to Z32");
+				.replace("G83 Z-", "G83 Z"))).singleElement().asString().startsWith("28 plane-heights-wrong: T6 goes from Z3 to Z32");
 		String grows = lathe.replace("Z3.", "Z*3.").replace("Z6.", "Z*6.").replace("Z50.", "Z*50.").replace("Z-", "Z").replace("Z*", "Z-")
 				.replace(" R4.", "");
 		assertThat(said(grows)).isEmpty();
@@ -186,5 +186,14 @@ class DrilledAndTappedTest {
 				+ "T0606 (M6 TAP)~S500 M3~G0 X86. Z-45. C0~G88 X48. R-2. F500~G80~G0 X200.~M30";
 		assertThat(said(side)).noneMatch(line -> line.contains("thread-too-short"));
 		assertThat(said(side.replace("X48.", "X68."))).anyMatch(line -> line.startsWith("13 thread-too-short"));
+	}
+
+	@Test
+	void theOtherEndOnASecondSpindleIsDrilledTheOtherWay() {
+		String ends = "G21 G99 G97~T0606 (DRILL 10.2)~S800 M3~G0 X0 Z3.~G83 Z-40. Q8. F.15~G80~G0 Z50.~T0808 (TAP M12)~S250~G0 X0 Z8.~"
+				+ "G84 Z-25. F1.75~G80~G0 Z50.~M36 (PICK OFF)~T1111 (DRILL 10.2 SUB)~S800 M4~G0 X0 Z-3.~G83 Z24. Q8. F.15~G80~G0 Z-5.~"
+				+ "T1212 (TAP M12 SUB)~S250~G0 X0 Z-8.~G84 Z14. F1.75~G80~G0 Z-50.~M30";
+		assertThat(said(ends)).isEmpty();
+		assertThat(said(ends.replace("F1.75~G80~G0 Z-50.", "F1.5~G80~G0 Z-50."))).singleElement().asString().contains("feed-off-pitch");
 	}
 }
