@@ -60,6 +60,19 @@ public record Callout(ThreadSpec spec, int start, int end, List<String> assumed,
 				|| mm(said, unitOfProgram) <= DEEPEST * spec.diameter()).map(said -> mm(said, unitOfProgram));
 	}
 
+	/** Whether the word behind it in its comment says that its depth is a length: {@code M14X1.5 X 20 LONG}. */
+	public boolean longIn(String comment) {
+		int from = Math.min(end, comment.length());
+		while (from < comment.length() && Character.isWhitespace(comment.charAt(from))) {
+			from++;
+		}
+		int to = from;
+		while (to < comment.length() && Character.isLetter(comment.charAt(to))) {
+			to++;
+		}
+		return depth.isPresent() && DepthWords.length(TradeWords.fold(comment.substring(from, to)));
+	}
+
 	/** Whether its pitch was not written but taken from the coarse series. */
 	public boolean coarseAssumed() {
 		return spec.system().metric() && !assumed.isEmpty();

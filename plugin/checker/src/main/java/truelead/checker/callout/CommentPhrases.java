@@ -149,9 +149,9 @@ final class CommentPhrases {
 			int to = phrase.size();
 			Optional<CalloutParser.ItemContext> item = item(phrase.subList(from, to));
 			while (to > from + 1 && (item.isEmpty() || letterBeforeFraction(phrase, from, to) || countOfSeries(phrase, from, to)
-					|| noLengths(phrase, from, to) || depthBehindDash(phrase, from, to) || depthOfTheNext(phrase, from, to)
-					|| fractionOfTheNext(phrase, from, to) || column && diameterOfTheNext(phrase, from, to)
-					|| drill && from == 0 && sizeBeforeDepth(phrase, to))) {
+					|| noLengths(phrase, from, to) || turnsOfSeries(phrase, from, to) || depthBehindDash(phrase, from, to)
+					|| depthOfTheNext(phrase, from, to) || fractionOfTheNext(phrase, from, to)
+					|| column && diameterOfTheNext(phrase, from, to) || drill && from == 0 && sizeBeforeDepth(phrase, to))) {
 				to--;
 				item = item(phrase.subList(from, to));
 			}
@@ -188,6 +188,12 @@ final class CommentPhrases {
 		boolean series = number && (phrase.get(from + 2).getType() == CalloutParser.SERIES
 				|| phrase.get(from + 2).getType() == CalloutParser.SERIES_LETTER);
 		return series && phrase.get(from + 3).getType() == CalloutParser.NUMBER && phrase.get(from + 4).getType() == CalloutParser.SLASH;
+	}
+
+	/** ACME 5 TPI: the number behind a series is that of its threads an inch, and no size. */
+	private static boolean turnsOfSeries(List<Token> phrase, int from, int to) {
+		return to == from + 2 && to < phrase.size() && phrase.get(from).getType() == CalloutParser.SERIES
+				&& phrase.get(to - 1).getType() == CalloutParser.NUMBER && phrase.get(to).getType() == CalloutParser.TPI;
 	}
 
 	/**

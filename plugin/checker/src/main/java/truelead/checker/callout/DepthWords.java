@@ -11,6 +11,8 @@ final class DepthWords {
 	private static final DepthWords NOUNS = new DepthWords("noun");
 	private static final DepthWords CUT_SHORT = new DepthWords("cut-short");
 
+	private static final DepthWords LENGTHS = new DepthWords("length");
+
 	private final List<String> words = new ArrayList<>();
 
 	private DepthWords(String form) {
@@ -27,6 +29,11 @@ final class DepthWords {
 	/** Whether the word ends in a point that is no decimal one. */
 	static boolean cutShort(String folded) {
 		return CUT_SHORT.has(folded);
+	}
+
+	/** Whether the number before the word is the length of a turned thread. */
+	static boolean length(String folded) {
+		return LENGTHS.has(folded);
 	}
 
 	private boolean has(String folded) {

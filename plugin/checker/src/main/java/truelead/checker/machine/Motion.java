@@ -176,9 +176,21 @@ final class Motion {
 		for (int axis = 0; axis < 3; axis++) {
 			if (words.has(LETTERS[axis]) || incrementWords && words.has(INCREMENT_LETTERS[axis])) {
 				place.lose(axis);
+				if (axis == 1 && centred(words)) {
+					place.moveTo(place.here().with(1, 0));
+				}
 			}
 		}
 		out.step(new Step.Move(words.block(), state.modal(), rapid, from, place.here(), resolution(words)));
+	}
+
+	/**
+	 * Whether Y of a lathe stands on the spindle's axis behind a block, as it does at home and at nought of the machine's own coordinates
+	 * (common practice, no source).
+	 */
+	private boolean centred(Words words) {
+		char letter = words.has('Y') ? 'Y' : 'V';
+		return turnWords && state.mm(words, letter) == 0;
 	}
 
 	/** Home by way of the point that the words say; without words all axes. */

@@ -42,7 +42,8 @@ public record TurnedSheet(int index, SinglePoint cut, double speed, String turni
 
 	@Override
 	public Optional<Fact<ThreadSpec>> thread() {
-		return cut.thread();
+		// one that is only worked out of what is cut is nothing to hold it to
+		return cut.thread().filter(Fact::stated);
 	}
 
 	@Override

@@ -134,13 +134,24 @@ final class Chase {
 		return Math.abs(2 * widest - thread.diameter()) <= MOUTH * thread.pitch();
 	}
 
-	/** The shaft that it is cut on; a taper thread runs out of the wall by itself. */
-	Optional<SinglePoint.Shaft> shaft(ThreadSpec thread, TurnedOutside outside) {
-		return inside(Optional.of(thread)) || thread.system().taper() || !suits(thread) ? Optional.empty() : turned(thread, outside);
+	/** Whether it is a taper thread inside, as wide as that at its mouth, whatever its lead. */
+	boolean suitsCone(ThreadSpec thread) {
+		return thread.system().taper() && inside(Optional.of(thread)) && asWideAtItsMouth(thread);
 	}
 
-	private Optional<SinglePoint.Shaft> turned(ThreadSpec thread, TurnedOutside outside) {
-		return outside.shaft(tool, order, thread.diameter() / 2, thread.pitch(), first(), levels)
+	/** The shaft that it is cut on; a taper thread runs out of the wall by itself. */
+	Optional<SinglePoint.Shaft> shaft(ThreadSpec thread, LatheMotions.Found found) {
+		return inside(Optional.of(thread)) || thread.system().taper() || !suits(thread) ? Optional.empty() : turned(thread, found);
+	}
+
+	/** At the end that is in the chuck's front now, where that is turned; else as nobody says that the part was turned over. */
+	private Optional<SinglePoint.Shaft> turned(ThreadSpec thread, LatheMotions.Found found) {
+		int over = found.turned().applyAsInt(order);
+		return turned(thread, found, over).or(() -> over < 0 ? Optional.empty() : turned(thread, found, -1));
+	}
+
+	private Optional<SinglePoint.Shaft> turned(ThreadSpec thread, LatheMotions.Found found, int after) {
+		return found.outside().shaft(tool, after, order, thread.diameter() / 2, thread.pitch(), first(), levels)
 				.map(shaft -> goesOn ? shaft.begunBefore() : shaft);
 	}
 
@@ -154,7 +165,12 @@ final class Chase {
 		}
 		double crests = thread.diameter() - 2 * thread.system().profileOverPitch() * thread.pitch();
 		return inside(Optional.of(thread)) ? hole(thread, found, uses).flatMap(bore -> bore.cut().diameter()).filter(bored ->
-				Math.abs(bored.value() - crests) <= BORED * thread.pitch()).isPresent() : turned(thread, found.outside()).isPresent();
+				Math.abs(bored.value() - crests) <= BORED * thread.pitch()).isPresent() : turned(thread, found).isPresent();
+	}
+
+	/** Distance from the axis where the pass ends that goes deepest into the wall, mm. */
+	double deepest() {
+		return inside(Optional.empty()) ? radii.getMax() : radii.getMin();
 	}
 
 	/** The tool goes back along Z behind the last pass. */

@@ -78,5 +78,6 @@ public final class LatheMotions {
 	/** Another tool comes. */
 	public void changed() {
 		threads.changed();
+		outside.changed();
 	}
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
 import truelead.checker.machine.Modal;
 import truelead.checker.machine.Point;
 import truelead.checker.machine.SpindleTurn;
@@ -23,20 +24,23 @@ import truelead.checker.tool.ToolUse;
  * @param passes the motions that cut it with one lead, in order; of a chain of them the first; never empty, at most {@value #MOST}
  * @param tool   the tool
  * @param inside whether the tool goes away from the axis to begin a pass
- * @param thread the thread that the nearest comment or the tool names; empty where nothing does
+ * @param thread the thread that the nearest comment or the tool names, else the one that all is cut for; empty where nothing tells
+ * @param length how long a comment that names the thread says that it is, mm; empty where none does
  * @param bore   the hole it is cut in; empty for a thread outside, and where no hole in the middle is known or the named thread is not as
  *               wide as the passes go
  * @param shaft  what it is cut on; empty for a thread inside, and where the program does not turn the outside to about the diameter of the
  *               named thread before
  */
-public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optional<Fact<ThreadSpec>> thread, Optional<Bore> bore,
-		Optional<Shaft> shaft) {
+public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optional<Fact<ThreadSpec>> thread,
+		Optional<Fact<Double>> length, Optional<Bore> bore, Optional<Shaft> shaft) {
 
 	/** As many passes as are kept of a thread. */
 	public static final int MOST = 1_000;
 	/** Parts of a lead that starts are told apart by. */
 	private static final int PARTS = 100;
 	private static final double ROUNDING = 1e-6;
+	/** No thread has more starts than this. */
+	private static final int MOST_STARTS = 9;
 	/** Leads on the radius beyond which it is another thread (common practice, no source). */
 	private static final double ANOTHER = 2;
 	/** Part of the pitch that the starts of one groove may lie beside each other (common practice, no source). */
@@ -123,6 +127,11 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 	public boolean grows() {
 		boolean turned = shaft.filter(outside -> outside.way() > 0 && outside.floor() > 0 && pass().from().z() <= 0).isPresent();
 		return turned || bore.filter(hole -> hole.cut().direction() > 0).isPresent();
+	}
+
+	/** The thread that somebody names, or that lead, depth and what is turned before agree on: what passes, start and end are judged by. */
+	public Optional<Fact<ThreadSpec>> agreed() {
+		return thread.filter(known -> known.stated() || known.source() == FactSource.IMPLIED);
 	}
 
 	/** The step that made what it is cut in or on, along Z; empty where that is not known. */
@@ -245,6 +254,17 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 			phases.add((int) Math.rint((turns - Math.floor(turns)) * PARTS) % PARTS);
 		}
 		return phases.size();
+	}
+
+	/**
+	 * The thread with as many starts as its passes cut: a name of one start, whose passes have a multiple of its pitch for their lead and
+	 * begin at several places along that, is that of each start.
+	 */
+	public ThreadSpec asCut(ThreadSpec named) {
+		double times = passes.get(0).lead() / named.lead();
+		boolean several = named.starts() == 1 && times > 1.5 && times < MOST_STARTS && Math.abs(times - Math.rint(times)) < BESIDE / 2
+				&& starts() > 1;
+		return several ? named.withStarts((int) Math.rint(times)) : named;
 	}
 
 	/** How far a pass starts beside the groove of the first one or of another start, mm, signed along Z; NaN where it is not known. */

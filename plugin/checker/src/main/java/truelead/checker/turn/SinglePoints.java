@@ -18,6 +18,7 @@ import truelead.checker.machine.Point;
 import truelead.checker.machine.StartAngle;
 import truelead.checker.machine.Step;
 import truelead.checker.program.BlockRef;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.run.AxisRun;
 import truelead.checker.thread.ThreadSpec;
 import truelead.checker.tool.Stays;
@@ -127,7 +128,7 @@ final class SinglePoints {
 	/**
 	 * Each with its thread and the hole that it is cut in: the thread is the last certain callout above it in its tool's comments, the
 	 * tool's own, that of its line in the tool list, that called out where the tool came before, or the one of the title that is as deep,
-	 * or that the work is turned for.
+	 * or that the work is turned for; of one that nobody names the one that all is cut for.
 	 */
 	List<SinglePoint> named(List<ToolUse> uses, Commentary commentary, Stays stays, ToolBook book, LatheMotions.Found found) {
 		List<SinglePoint> all = new ArrayList<>();
@@ -147,10 +148,12 @@ final class SinglePoints {
 					.or(() -> again(before.getOrDefault(use.name(), Map.of()), chase))
 					.or(() -> titled(chase, titles.computeIfAbsent(chase.tool.part(), part -> new TitleThreads(commentary, stays, part)),
 							found, uses));
+			Optional<Fact<ThreadSpec>> known = named.or(() -> ImpliedThread.of(chase, found, uses));
 			thread.ifPresent(called -> before.computeIfAbsent(use.name(), tool -> new LinkedHashMap<>()).put(called.value(), called));
-			all.add(new SinglePoint(chase.passes, use, chase.inside(named.map(Fact::value)), named,
-					named.map(Fact::value).flatMap(spec -> chase.bore(spec, found, uses)),
-					named.map(Fact::value).flatMap(spec -> chase.shaft(spec, found.outside()))));
+			all.add(new SinglePoint(chase.passes, use, chase.inside(known.map(Fact::value)), known,
+					known.filter(Fact::stated).flatMap(fact -> length(chase, fact, commentary, stays, titles)),
+					known.map(Fact::value).flatMap(spec -> chase.bore(spec, found, uses)),
+					known.map(Fact::value).flatMap(spec -> chase.shaft(spec, found))));
 		}
 		return all;
 	}
@@ -169,7 +172,27 @@ final class SinglePoints {
 	 */
 	private static Optional<Fact<ThreadSpec>> titled(Chase chase, TitleThreads title, LatheMotions.Found found, List<ToolUse> uses) {
 		return title.suiting(chase::suits).or(() -> title.suiting(chase::near))
-				.or(() -> title.suiting(thread -> chase.prepared(thread, found, uses))).or(() -> title.suiting(chase::inOtherUnit));
+				.or(() -> title.suiting(chase::suitsCone)).or(() -> title.suiting(thread -> chase.prepared(thread, found, uses)))
+				.or(() -> title.suiting(chase::inOtherUnit));
+	}
+
+	/** How long the comments of the tool, or else the title, say that a thread is, mm. */
+	private static Optional<Fact<Double>> length(Chase chase, Fact<ThreadSpec> thread, Commentary commentary, Stays stays,
+			Map<Integer, TitleThreads> titles) {
+		int line = commentary.mainLine(chase.first().block());
+		List<LineComment> own = line < 0 ? List.of() : commentary.free(commentary.main().file(), stays.freeFrom(chase.tool), line);
+		LengthUnit unit = chase.first().modal().unit();
+		boolean outside = !chase.inside(Optional.of(thread.value()));
+		Optional<Fact<Double>> length = Optional.empty();
+		for (LineComment comment : own.subList(Math.max(0, own.size() - MOST_ABOVE), own.size())) {
+			for (Callout callout : Callouts.chased(comment)) {
+				boolean said = callout.spec().withoutClass().equals(thread.value().withoutClass()) && callout.depth().isPresent()
+						&& (!outside || callout.longIn(comment.said()));
+				length = said ? callout.depthMm(unit).map(mm -> Callouts.fact(comment, callout, FactSource.CALLOUT, mm)) : length;
+			}
+		}
+		return length.or(() -> titles.computeIfAbsent(chase.tool.part(), part -> new TitleThreads(commentary, stays, part))
+				.depth(thread.value(), unit, outside));
 	}
 
 	/** The thread that was called out where the tool came before, of several the last new one, and that suits: it comes back to it. */

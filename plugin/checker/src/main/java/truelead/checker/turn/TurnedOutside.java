@@ -86,6 +86,11 @@ final class TurnedOutside {
 		}
 	}
 
+	/** Another tool comes: where its first motion leads says nothing of the way that the one before has left. */
+	void changed() {
+		leave(0);
+	}
+
 	/** A corner is taken for its chord. */
 	void arc(Step.Arc arc, ToolLog tool, int order) {
 		feed(arc, arc.from(), arc.to(), tool, order);
@@ -111,32 +116,34 @@ final class TurnedOutside {
 	/**
 	 * The shaft that a thread is cut on.
 	 *
+	 * @param after  the number of the step behind which this end of the part is turned; -1 for all
 	 * @param radius half the major diameter, mm
 	 * @param first  the first pass
 	 * @param levels the levels between which the thread goes, mm
 	 * @return empty where nothing here turns as much as half of the thread to about its diameter before
 	 */
-	Optional<SinglePoint.Shaft> shaft(ToolLog tool, int order, double radius, double pitch, Step.Synchronised first,
+	Optional<SinglePoint.Shaft> shaft(ToolLog tool, int after, int order, double radius, double pitch, Step.Synchronised first,
 			DoubleSummaryStatistics levels) {
 		double limit = radius + BEYOND * pitch;
 		double begin = levels.getMin();
 		double end = levels.getMax();
 		Optional<Feed> turned = Optional.empty();
 		for (Feed feed : feeds) {
-			boolean fits = feed.order() < order && feed.tool().part() == tool.part() && feed.along()
+			boolean fits = feed.order() > after && feed.order() < order && feed.tool().part() == tool.part() && feed.along()
 					&& Math.min(Math.abs(feed.from().x()), Math.abs(feed.to().x())) > radius - WITHIN * pitch;
 			double shared = fits ? feed.within(limit).map(within -> shared(within, begin, end)).orElse(0.0) : 0;
 			turned = shared > Math.abs(end - begin) / 2 ? Optional.of(feed) : turned;
 		}
-		return turned.map(feed -> shaft(feed, ofPart(feed, order, radius - pitch), limit, Math.max(WIDEST, RELIEF * pitch), first));
+		return turned.map(feed -> shaft(feed, ofPart(feed, after, order, radius - pitch), limit, Math.max(WIDEST, RELIEF * pitch), first));
 	}
 
 	/**
 	 * The feeds before a step on the part that one of them turns: where the work has been narrower than a distance from the axis before
 	 * that, it was another part.
 	 */
-	private List<Feed> ofPart(Feed turned, int order, double narrow) {
-		List<Feed> all = feeds.stream().filter(feed -> feed.order() < order && feed.tool().part() == turned.tool().part()).toList();
+	private List<Feed> ofPart(Feed turned, int after, int order, double narrow) {
+		List<Feed> all = feeds.stream().filter(feed -> feed.order() > after && feed.order() < order
+				&& feed.tool().part() == turned.tool().part()).toList();
 		double half = Math.abs(turned.to().z() - turned.from().z()) / 2;
 		int before = all.stream().filter(feed -> feed.order() < turned.order() && feed.tool() != turned.tool() && feed.along()
 				&& feed.within(narrow).filter(within -> shared(within, turned.from().z(), turned.to().z()) > half).isPresent())

@@ -152,6 +152,21 @@ public final class TitleThreads {
 		return telling.size() == 1 ? Optional.of(telling.get(0)) : Optional.empty();
 	}
 
+	/**
+	 * How deep or long the title says that a thread of it is, mm; empty where it does not, or names it for several depths.
+	 *
+	 * @param outside whether it is cut on a bolt, of which X 60 alone is how long the bolt is
+	 */
+	public Optional<Fact<Double>> depth(ThreadSpec thread, LengthUnit unit, boolean outside) {
+		Map<Double, Fact<Double>> said = new LinkedHashMap<>();
+		for (LineComment comment : comments) {
+			Callouts.chased(comment).stream().filter(callout -> callout.spec().withoutClass().equals(thread.withoutClass())
+					&& (!outside || callout.longIn(comment.said()))).forEach(callout -> callout.depthMm(unit).ifPresent(mm ->
+							said.putIfAbsent(mm, Callouts.fact(comment, callout, FactSource.TITLE, mm))));
+		}
+		return said.size() == 1 ? said.values().stream().findFirst() : Optional.empty();
+	}
+
 	/** How thick the title says the part is, mm, of several thicknesses the greatest; empty where it says none. */
 	Optional<Fact<Double>> thickness(LengthUnit unit) {
 		if (thickness == null) {

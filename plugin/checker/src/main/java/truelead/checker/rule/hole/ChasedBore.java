@@ -32,7 +32,12 @@ record ChasedBore(SinglePoint turned, SinglePoint.Bore bore, DrilledSize size) {
 
 	/** The bore of a thread inside that a person names; empty where none is known, and for taper threads. */
 	static Optional<ChasedBore> of(SinglePoint turned) {
-		return turned.bore().flatMap(bore -> turned.thread().filter(t -> t.stated() && !t.value().system().taper())
+		return agreed(turned).filter(bore -> bore.size().thread().stated());
+	}
+
+	/** The same of one that all is cut for, though nobody names it: its end can be judged, its diameter not. */
+	static Optional<ChasedBore> agreed(SinglePoint turned) {
+		return turned.bore().flatMap(bore -> turned.agreed().filter(t -> !t.value().system().taper())
 				.map(thread -> new ChasedBore(turned, bore, new DrilledSize(bore.cut(), bore.cut().diameter().orElseThrow(),
 						thread, false))));
 	}

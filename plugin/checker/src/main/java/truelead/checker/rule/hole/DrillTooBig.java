@@ -48,7 +48,7 @@ public final class DrillTooBig extends HoleRule {
 	}
 
 	@Override
-	void turned(SinglePoint turned, Consumer<Draft> found) {
+	void turned(SinglePoint turned, Work work, Consumer<Draft> found) {
 		ChasedBore.of(turned).flatMap(bore -> bore.big(this)).ifPresent(found);
 		TaperHole.of(turned).flatMap(hole -> hole.big(this, turned)).ifPresent(found);
 	}

@@ -70,8 +70,8 @@ public final class DrillTooShallow extends HoleRule {
 	}
 
 	@Override
-	void turned(SinglePoint turned, Consumer<Draft> found) {
-		ChasedBore.of(turned).flatMap(bore -> bore.shallow(this)).or(() -> TaperHole.shallow(this, turned)).ifPresent(found);
+	void turned(SinglePoint turned, Work work, Consumer<Draft> found) {
+		ChasedBore.agreed(turned).flatMap(bore -> bore.shallow(this)).or(() -> TaperHole.shallow(this, turned)).ifPresent(found);
 	}
 
 	@Override

@@ -34,7 +34,7 @@ public final class DrillTooSmall extends HoleRule {
 	}
 
 	@Override
-	void turned(SinglePoint turned, Consumer<Draft> found) {
+	void turned(SinglePoint turned, Work work, Consumer<Draft> found) {
 		ChasedBore.of(turned).flatMap(bore -> bore.small(this)).ifPresent(found);
 		TaperHole.of(turned).flatMap(hole -> hole.small(this, turned)).ifPresent(found);
 	}

@@ -64,9 +64,13 @@ public final class DrilledAfterThreading extends HoleRule {
 				.filter(c -> !nextPart(c, visit, work)).findFirst();
 	}
 
-	/** On a lathe the block that made the hole comes again for the next part of the bar; and at a stop the part may be turned over. */
+	/**
+	 * On a lathe the block that made the hole comes again for the next part of the bar, or a second spindle turns the other end towards the
+	 * tools, where they go the other way; and at a stop the part may be turned over.
+	 */
 	private static boolean nextPart(Cut cut, Visit visit, Work work) {
-		return work.shop().profile().isLathe() && visit.hole().makingBefore(visit.order()).stream().anyMatch(before -> before.block()
-				.sameBlock(cut.block())) || AnotherPart.between(work, visit.hole(), visit.order(), cut.order());
+		boolean again = visit.hole().makingBefore(visit.order()).stream().anyMatch(before -> before.block().sameBlock(cut.block())
+				|| before.direction() != cut.direction());
+		return work.shop().profile().isLathe() && again || AnotherPart.between(work, visit.hole(), visit.order(), cut.order());
 	}
 }

@@ -29,11 +29,11 @@ abstract class HoleRule extends NamedRule {
 			}
 		}
 		work.course().singlePoints().stream().filter(turned -> AnotherThread.turned(turned).isEmpty())
-				.forEach(turned -> turned(turned, draft -> found.accept(draft.finding())));
+				.forEach(turned -> turned(turned, work, draft -> found.accept(draft.finding())));
 	}
 
 	/** Looks at a thread that a lathe cuts by a single point; nothing, unless a rule says so. */
-	void turned(SinglePoint turned, Consumer<Draft> found) {
+	void turned(SinglePoint turned, Work work, Consumer<Draft> found) {
 	}
 
 	abstract void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found);

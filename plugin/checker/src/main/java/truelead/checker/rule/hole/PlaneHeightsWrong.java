@@ -71,7 +71,8 @@ public final class PlaneHeightsWrong extends HoleRule {
 		}
 		if (operation instanceof Tapping tapping && tapping.method().taps()) {
 			for (TapStroke stroke : tapping.strokes().typical()) {
-				Optional<Draft> draft = stroke.step() instanceof Step.Stroke step ? heights(tapping, stroke, step, work)
+				Optional<Draft> draft = work.shop().profile().isLathe() ? DrillAway.of(this, stroke, work) : Optional.empty();
+				draft = draft.isPresent() ? draft : stroke.step() instanceof Step.Stroke step ? heights(tapping, stroke, step, work)
 						: stroke.step() instanceof Step.Synchronised move && move.goesIn() ? away(stroke, move) : Optional.empty();
 				if (draft.isPresent()) {
 					found.accept(draft.get());
@@ -221,11 +222,15 @@ public final class PlaneHeightsWrong extends HoleRule {
 						+ "the heights", figures)) : Optional.empty();
 	}
 
-	/** Which way the tap must go: as the drill went; else down along Z, and along the others away from the level before, or as it goes. */
+	/**
+	 * Which way the tap must go: as the drill went, or one of them, as into the other end of a part on a second spindle; else down along Z,
+	 * and along the others away from the level before, or as it goes.
+	 */
 	private static int into(TapStroke stroke, Step.Stroke step) {
 		Optional<Cut> cut = stroke.hole().deepestBefore(stroke.order());
 		if (cut.isPresent()) {
-			return cut.get().direction();
+			boolean one = stroke.hole().makingBefore(stroke.order()).stream().anyMatch(made -> made.direction() == stroke.direction());
+			return one ? stroke.direction() : cut.get().direction();
 		}
 		boolean away = step.modal().plane().axis() != 2 && Math.abs(step.rLevel() - step.initial()) > 1e-6;
 		boolean side = step.modal().plane().axis() != 2 && step.bottom() > step.rLevel();

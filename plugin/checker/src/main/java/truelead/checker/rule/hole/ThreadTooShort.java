@@ -17,6 +17,7 @@ import truelead.checker.rule.Slip;
 import truelead.checker.rule.Written;
 import truelead.checker.stroke.TapStroke;
 import truelead.checker.thread.ThreadSpec;
+import truelead.checker.turn.SinglePoint;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
@@ -47,6 +48,11 @@ public final class ThreadTooShort extends HoleRule {
 	@Override
 	public Set<Slip> silentWhere() {
 		return Set.of(Slip.UNREAD_BLOCK, Slip.OTHER_AXIS, Slip.UNIT_WORD, Slip.OTHER_UNIT, Slip.HEIGHTS_MISREAD);
+	}
+
+	@Override
+	void turned(SinglePoint turned, Work work, Consumer<Draft> found) {
+		TurnedLength.of(this, turned, work).ifPresent(found);
 	}
 
 	@Override
@@ -112,12 +118,13 @@ public final class ThreadTooShort extends HoleRule {
 
 	/**
 	 * A hole that opens nobody knows where, on a lug or in a pocket, whose thread would be too short even if it began at the R of its
-	 * cycle, beside one that opens at a known level and is as deep as is called out: 30 DEEP in a title may as well be how deep the seat is
-	 * that all of them open in.
+	 * cycle, beside one that opens at a known level and is as deep as is called out, or from the side into a lathe's part: 30 DEEP in a
+	 * title may as well be how deep the seat is that all of them open in.
 	 */
 	private Optional<Draft> fromR(Tapping tapping, Fact<Double> wanted, Work work) {
 		List<TapDepth> depths = tapping.strokes().typical().stream().flatMap(stroke -> TapDepth.of(tapping, stroke).stream()).toList();
-		if (depths.stream().noneMatch(depth -> depth.surfaceKnown() && !tooShort(depth, depth.tip(), wanted))) {
+		boolean across = work.shop().profile().isLathe() && depths.stream().allMatch(depth -> depth.stroke().place().plane().axis() != 2);
+		if (!across && depths.stream().noneMatch(depth -> depth.surfaceKnown() && !tooShort(depth, depth.tip(), wanted))) {
 			return Optional.empty();
 		}
 		return depths.stream().filter(depth -> !depth.surfaceKnown() && depth.stroke().step() instanceof Step.Stroke

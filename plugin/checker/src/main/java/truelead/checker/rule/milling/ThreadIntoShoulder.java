@@ -37,7 +37,7 @@ public final class ThreadIntoShoulder implements Rule {
 
 	/** The finding of the first pass that goes farthest into the shoulder; empty where none does, or nobody knows where it is. */
 	private Optional<Draft> of(SinglePoint turned) {
-		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(Fact::stated);
+		Optional<Fact<ThreadSpec>> thread = turned.agreed();
 		if (thread.isEmpty() || turned.shaft().isEmpty() || Double.isNaN(turned.shaft().get().floor())) {
 			return Optional.empty();
 		}

@@ -47,7 +47,7 @@ final class TurnedDepth {
 	 * The finding of a thread that goes too deep at first, or whose cycle has a height that is not its thread's; empty where neither is.
 	 */
 	static Optional<Draft> of(Rule rule, Work work, SinglePoint turned) {
-		Optional<Fact<ThreadSpec>> named = turned.thread().filter(Fact::stated);
+		Optional<Fact<ThreadSpec>> named = turned.agreed();
 		Optional<WallLimits> limits = named.flatMap(t -> WallLimits.of(t.value(), turned.inside(), turned.pass()));
 		double end = turned.deepest().radius();
 		if (limits.isEmpty() || !(2 * end >= limits.get().least() && 2 * end <= limits.get().most()) || begun(work, turned)) {
@@ -60,7 +60,8 @@ final class TurnedDepth {
 		Optional<CycleDepth> cycle = CycleDepth.of(turned.pass());
 		if (cycle.isEmpty() && (thread.system().movement() || thread.system().taper())) {
 			// wide forms are cut side by side, and how deep a taper begins is not known
-			return Optional.empty();
+			return thread.system().movement() ? Optional.empty()
+					: fallsBack(turned, thread, whole).map(pass -> fallsBack(rule, turned, named.get(), pass));
 		}
 		double first = cycle.isPresent() ? cycle.get().firstOf(whole) : turned.passes().size() < 2 && threadingCycle(turned) ? Double.NaN
 				: whole - Math.abs(end - turned.passes().get(0).radius());

@@ -30,7 +30,7 @@ final class TurnedExit {
 
 	/** The finding of the first pass after which the tool goes back through the thread; empty where it never does. */
 	static Optional<Draft> of(Rule rule, SinglePoint turned) {
-		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(Fact::stated)
+		Optional<Fact<ThreadSpec>> thread = turned.agreed()
 				.filter(t -> Math.abs(2 * turned.deepest().radius() - t.value().diameter()) <= (turned.inside() ? STRANGE_INSIDE
 						: STRANGE) * t.value().pitch());
 		return thread.flatMap(named -> turned.passes().stream()

@@ -29,7 +29,7 @@ final class TurnedFlanks {
 	 * lead is wrong.
 	 */
 	static Optional<Draft> outside(Rule rule, SinglePoint turned) {
-		Optional<Fact<ThreadSpec>> named = turned.thread().filter(Fact::stated)
+		Optional<Fact<ThreadSpec>> named = turned.agreed()
 				.filter(thread -> thread.value().system().flankAngle() >= NARROWEST);
 		if (named.isEmpty() || turned.passes().stream().anyMatch(pass ->
 				!(Math.abs(pass.lead() - named.get().value().lead()) <= KEPT * named.get().value().lead()))) {

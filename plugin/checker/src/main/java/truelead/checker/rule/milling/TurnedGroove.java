@@ -38,7 +38,7 @@ final class TurnedGroove {
 	 * turns.
 	 */
 	static Optional<Draft> beside(Rule rule, SinglePoint turned) {
-		Optional<Fact<ThreadSpec>> named = turned.thread().filter(Fact::stated);
+		Optional<Fact<ThreadSpec>> named = turned.agreed().map(fact -> fact.map(turned::asCut));
 		if (named.isEmpty() || named.get().value().system().flankAngle() < NARROWEST && !severalStarts(turned, named.get().value())
 				|| !(Math.abs(turned.passes().get(0).lead() - named.get().value().lead()) <= KEPT * named.get().value().lead())) {
 			return Optional.empty();

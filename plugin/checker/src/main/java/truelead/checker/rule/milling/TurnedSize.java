@@ -42,7 +42,8 @@ final class TurnedSize {
 	 * known of its form.
 	 */
 	static Optional<Draft> of(Rule rule, Work work, SinglePoint turned) {
-		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(Fact::stated);
+		Optional<Fact<ThreadSpec>> thread = turned.agreed().filter(known -> known.stated() || fallsBack(turned, known.value()))
+				.map(fact -> fact.map(turned::asCut));
 		// what is off its taper has no diameter to be measured
 		if (thread.isEmpty() || TurnedTaper.wrong(rule, turned).isPresent() || goesOn(work, turned, thread.get().value())) {
 			return Optional.empty();
@@ -74,6 +75,12 @@ final class TurnedSize {
 		double widest = turned.passes().stream().filter(pass -> pass.radius() != deepest.radius()).mapToDouble(pass -> 2 * pass.radius())
 				.max().orElse(Double.NaN);
 		return widest <= limits.most() && widest >= limits.least() - thread.pitch();
+	}
+
+	/** Whether the last pass is less deep than one before it, which shows that a diameter is wrong where nobody names the thread. */
+	private static boolean fallsBack(SinglePoint turned, ThreadSpec thread) {
+		SinglePoint.Pass last = turned.passes().get(turned.passes().size() - 1);
+		return turned.grooves(thread) < 2 && Math.abs(last.radius() - turned.deepest().radius()) > BACK * thread.pitch();
 	}
 
 	/** Whether another tool, or this one at another lead, cuts the same thread there afterwards, or this one deeper. */

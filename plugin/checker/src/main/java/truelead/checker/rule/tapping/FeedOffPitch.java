@@ -79,7 +79,7 @@ public final class FeedOffPitch extends TappingRule {
 		List<SinglePoint> turned = work.course().singlePoints();
 		for (SinglePoint one : turned) {
 			boolean alone = turned.stream().filter(other -> other.tool().index() == one.tool().index()).count() == 1;
-			SinglePointFeed.check(this, one, alone).map(Draft::finding).ifPresent(found);
+			SinglePointFeed.check(this, one, alone).or(() -> TwoLeads.check(this, one, turned)).map(Draft::finding).ifPresent(found);
 		}
 	}
 

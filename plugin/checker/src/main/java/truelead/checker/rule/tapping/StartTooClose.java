@@ -61,7 +61,7 @@ public final class StartTooClose extends TappingRule {
 	private Optional<Draft> atTheFace(SinglePoint turned) {
 		double way = turned.grows() ? -1 : 1;
 		double room = way * turned.pass().from().z();
-		double lead = turned.thread().filter(Fact::stated).map(thread -> thread.value().lead()).orElse(0.0);
+		double lead = turned.agreed().map(thread -> thread.value().lead()).orElse(0.0);
 		if (!(room >= 0 && room < LEAST * lead && way * turned.pass().to().z() < room)) {
 			return Optional.empty();
 		}
@@ -79,7 +79,7 @@ public final class StartTooClose extends TappingRule {
 	 * point (geometry).
 	 */
 	private Optional<Draft> buried(SinglePoint turned) {
-		Optional<Fact<ThreadSpec>> thread = turned.thread().filter(Fact::stated);
+		Optional<Fact<ThreadSpec>> thread = turned.agreed();
 		double behind = turned.buried();
 		if (thread.isEmpty() || !(behind > 0)) {
 			return Optional.empty();

@@ -75,7 +75,7 @@ final class TurnedSpindle {
 	/** The speed does not stay as it is over the passes of one thread; empty where it does. */
 	static Optional<Draft> speed(Rule rule, SinglePoint turned) {
 		Modal first = turned.pass().modal();
-		if (turned.thread().filter(Fact::stated).isEmpty()) {
+		if (turned.agreed().isEmpty()) {
 			return Optional.empty();
 		}
 		if (first.constantSurface() && first.speed().known()) {

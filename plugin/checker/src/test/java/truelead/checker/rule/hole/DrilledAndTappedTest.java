@@ -153,4 +153,47 @@ class DrilledAndTappedTest {
 		assertThat(said(String.format(plate, "350").replace("D3.3 DRILL T5", "3.7 CARBIDE DRILL T5"))).singleElement().asString()
 				.contains("drill-too-big");
 	}
+
+	/** The centre drill shows the way too; on a bar machine Z grows towards the chuck. */
+	@Test
+	void aDrillOfALatheThatGoesAwayFromThePartIsToldAtTheDrill() {
+		String lathe = "G21 G99 G97~T0404 (CENTRE DRILL)~S1800 M3~G0 X0. Z3.~G1 Z-6. F0.08~G0 Z50.~T0606 (DRILL 8.5)~S1400 M3~G0 X0. Z3.~"
+				+ "G83 Z-32. Q6. F0.15~G80~G0 Z50.~T0808 (TAP M10X1.5)~S500 M3~G0 X0. Z6.~G84 Z-22. R4. F1.5~G80~G0 Z50.~M30";
+		assertThat(said(lathe)).isEmpty();
+		assertThat(said(lathe.replace("G83 Z-32.", "G83 Z32."))).singleElement().asString()
+				.startsWith("10 plane-heights-wrong: T6 goes from Z3 to Z32, away from the part, the tap of its hole from Z10 to Z-22: ");
+		assertThat(said(lathe.replace("G84 Z-22.", "G84 Z22."))).singleElement().asString().startsWith("16 plane-heights-wrong");
+		String second = lathe.replace("~M30", "~M0 (FLIP PART)" + lathe.substring(lathe.indexOf("~T0404")));
+		assertThat(said(second)).isEmpty();
+		assertThat(said(second.substring(0, second.lastIndexOf("G83 Z-")) + second.substring(second.lastIndexOf("G83 Z-"))
+				.replace("G83 Z-", "G83 Z"))).singleElement().asString().startsWith("28 plane-heights-wrong: T6 goes from Z3 to Z32");
+		String grows = lathe.replace("Z3.", "Z*3.").replace("Z6.", "Z*6.").replace("Z50.", "Z*50.").replace("Z-", "Z").replace("Z*", "Z-")
+				.replace(" R4.", "");
+		assertThat(said(grows)).isEmpty();
+		assertThat(said(grows.replace("G83 Z32.", "G83 Z-32."))).singleElement().asString()
+				.startsWith("10 plane-heights-wrong: T6 goes from Z-3 to Z-32");
+	}
+
+	@Test
+	void aTapIsOnTheSpindlesAxisBehindAHomeOfAllAxes() {
+		assertThat(said("G20 G99~G0 T0505 (.4219 DRILL)~G97 S950 M3~G0 X0. Z.25~G83 Z-1.625 R0. Q.15 F.007~G80~G28 U0. V0. W0. M5~"
+				+ "G0 T0707 (1/2-13 TAP)~G97 S250 M3~G0 X0. Z.5~G84 Z-1.1 R0. F.0769~G80~G28 U0. V0. W0.~M30")).isEmpty();
+	}
+
+	@Test
+	void aDepthCalledOutIsHeldInTheSideOfALathesPartToo() {
+		String side = "(6X M6, 12 FULL THREAD)~G21 G99 G97~G98~T0505 (5.0 DRILL)~S2200 M3~G0 X84. Z-45. C0~G87 X40. R-2. F180~G80~G0 X200.~"
+				+ "T0606 (M6 TAP)~S500 M3~G0 X86. Z-45. C0~G88 X48. R-2. F500~G80~G0 X200.~M30";
+		assertThat(said(side)).noneMatch(line -> line.contains("thread-too-short"));
+		assertThat(said(side.replace("X48.", "X68."))).anyMatch(line -> line.startsWith("13 thread-too-short"));
+	}
+
+	@Test
+	void theOtherEndOnASecondSpindleIsDrilledTheOtherWay() {
+		String ends = "G21 G99 G97~T0606 (DRILL 10.2)~S800 M3~G0 X0 Z3.~G83 Z-40. Q8. F.15~G80~G0 Z50.~T0808 (TAP M12)~S250~G0 X0 Z8.~"
+				+ "G84 Z-25. F1.75~G80~G0 Z50.~M36 (PICK OFF)~T1111 (DRILL 10.2 SUB)~S800 M4~G0 X0 Z-3.~G83 Z24. Q8. F.15~G80~G0 Z-5.~"
+				+ "T1212 (TAP M12 SUB)~S250~G0 X0 Z-8.~G84 Z14. F1.75~G80~G0 Z-50.~M30";
+		assertThat(said(ends)).isEmpty();
+		assertThat(said(ends.replace("F1.75~G80~G0 Z-50.", "F1.5~G80~G0 Z-50."))).singleElement().asString().contains("feed-off-pitch");
+	}
 }
