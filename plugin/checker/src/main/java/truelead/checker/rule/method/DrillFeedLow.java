@@ -32,6 +32,9 @@ public final class DrillFeedLow implements Rule {
 	private static final double SUSPECT = 0.0032;
 	private static final double OF_OTHERS = 5;
 
+	/** So far a turn, mm, a drill with inserts is fed whatever its diameter, and less than this it is not (common practice, no source). */
+	private static final double INSERTS = 0.04;
+
 	/** No drill turns faster than this cutting speed, m/min, whatever it is and drills (common practice, no source). */
 	private static final double FASTEST = 700;
 
@@ -71,7 +74,7 @@ public final class DrillFeedLow implements Rule {
 	private Optional<Draft> low(DrillFeeds.Drill drill, double surface, Work work) {
 		Cut cut = drill.cut();
 		boolean deep = Math.abs(cut.tip() - cut.start()) > LONG * drill.diameter().value();
-		boolean little = drill.share() < SUSPECT && !deep;
+		boolean little = drill.share() < SUSPECT && drill.share() * drill.diameter().value() < INSERTS && !deep;
 		// where no unit is stated F may be in inches
 		boolean alone = little && drill.share() > NO_FEED && cut.step().modal().unitStated();
 		if (surface > FASTEST || alone && surface > FAST) {
