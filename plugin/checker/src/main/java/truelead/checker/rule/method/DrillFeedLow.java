@@ -74,7 +74,7 @@ public final class DrillFeedLow implements Rule {
 	private Optional<Draft> low(DrillFeeds.Drill drill, double surface, Work work) {
 		Cut cut = drill.cut();
 		boolean deep = Math.abs(cut.tip() - cut.start()) > LONG * drill.diameter().value();
-		boolean little = drill.share() < SUSPECT && drill.share() * drill.diameter().value() < INSERTS && !deep;
+		boolean little = drill.share() < SUSPECT && cut.step().modal().advance() < INSERTS && !deep;
 		// where no unit is stated F may be in inches
 		boolean alone = little && drill.share() > NO_FEED && cut.step().modal().unitStated();
 		if (surface > FASTEST || alone && surface > FAST) {
