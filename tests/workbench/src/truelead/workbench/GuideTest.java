@@ -129,6 +129,27 @@ class GuideTest {
 		assertThat(Dialogs.find(window(), Text.class))
 				.anyMatch(said -> said.getText().startsWith("The feed falls behind: -0.0385 mm a turn"));
 
+		chooseProblem("F500");
+		Screen.press(0, SWT.F1);
+		Screen.waitUntil("the guide", () -> page().findView(VIEW) != null);
+		assertThat(shown()).startsWith("feed-off-pitch\n\nF500 at S520");
+	}
+
+	@Test
+	void theGuideNamesTheLessonOfTheThreadThatAProblemIsAbout() throws CoreException {
+		IFile file = OpenProgram.file("asked-turned.nc", Programs.TURNED.replace("F1.5", "F1.25"));
+		file.getProject().deleteMarkers(OURS, true, IResource.DEPTH_INFINITE);
+		OpenProgram.open(file);
+		Screen.waitUntil("a marker", () -> OpenProgram.markers(file, OURS).stream().anyMatch(message -> message.startsWith("F1.25")));
+		chooseProblem("F1.25");
+		Screen.press(0, SWT.F1);
+		Screen.waitUntil("the guide", () -> page().findView(VIEW) != null);
+		assertThat(shown()).startsWith("feed-off-pitch").contains("Show me why: A thread turned in passes")
+				.doesNotContain("A tap led off its pitch");
+	}
+
+	/** Selects the first row of the Problems view, which begins so. */
+	private static void chooseProblem(String words) {
 		IViewPart problems = show(PROBLEMS);
 		Screen.waitUntil("focus in the problems", () -> Display.getCurrent().getFocusControl() instanceof Tree,
 				() -> Screen.toFront(problems));
@@ -136,15 +157,12 @@ class GuideTest {
 		Tree rows = (Tree) Display.getCurrent().getFocusControl();
 		Screen.waitUntil("a category", () -> rows.getItemCount() > 0);
 		((TreeViewer) problems.getSite().getSelectionProvider()).expandAll();
-		Screen.waitUntil("a row", () -> rows.getItem(0).getItemCount() > 0 && rows.getItem(0).getItem(0).getText().startsWith("F500"));
+		Screen.waitUntil("a row", () -> rows.getItem(0).getItemCount() > 0 && rows.getItem(0).getItem(0).getText().startsWith(words));
 		rows.setSelection(rows.getItem(0).getItem(0));
 		Event chosen = new Event();
 		chosen.item = rows.getItem(0).getItem(0);
 		rows.notifyListeners(SWT.Selection, chosen);
 		Screen.idle(300);
-		Screen.press(0, SWT.F1);
-		Screen.waitUntil("the guide", () -> page().findView(VIEW) != null);
-		assertThat(shown()).startsWith("feed-off-pitch\n\nF500 at S520");
 	}
 
 	@Test

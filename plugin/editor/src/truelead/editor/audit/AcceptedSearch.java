@@ -19,6 +19,7 @@ import truelead.audit.result.Judged;
 import truelead.audit.standing.AcceptFile;
 import truelead.audit.terminal.Complaint;
 import truelead.checker.job.Allowance;
+import truelead.checker.sheet.ProgramThreads;
 import truelead.editor.check.ProjectAcceptFile;
 
 /** Finds all that is accepted in a project, by an audit of its programs in the background. */
@@ -78,10 +79,11 @@ final class AcceptedSearch {
 				notes.add(AcceptedFinding.of(program, note, checked.findings().stream().anyMatch(finding -> accepts(note, finding))));
 			}
 		}
+		ProgramThreads threads = new ProgramThreads(checked.result().work());
 		for (Judged finding : checked.findings()) {
 			entries.stream().filter(entry -> entry.speaksOf(checked) && entry.accepts(finding)
 					&& finding.acceptance().filter(why -> !why.inProgram()).isPresent())
-					.forEach(entry -> used.putIfAbsent(entry, AuditedFinding.of(program, finding)));
+					.forEach(entry -> used.putIfAbsent(entry, AuditedFinding.of(program, threads, finding)));
 		}
 	}
 

@@ -1,13 +1,17 @@
 package truelead.editor.audit;
 
+import java.util.Optional;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IResource;
 import org.eclipse.core.runtime.IAdaptable;
 import truelead.audit.result.Acceptance;
 import truelead.audit.result.Judged;
+import truelead.checker.lesson.Lesson;
+import truelead.checker.lesson.Lessons;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
+import truelead.checker.sheet.ProgramThreads;
 import truelead.editor.fix.MarkedFinding;
 
 /**
@@ -19,18 +23,20 @@ import truelead.editor.fix.MarkedFinding;
  * @param start    first character in the line, from 0
  * @param length   characters
  * @param block    the line's text, by which it is found again after an edit
+ * @param lesson   the one that tells more about it
  * @param accepted the reason where it is accepted, and who says so
  */
 record AuditedFinding(IFile program, IFile place, String rule, Severity severity, String message, int line, int start, int length,
-		String block, String fingerprint, String accepted) implements IAdaptable {
+		String block, String fingerprint, Optional<Lesson> lesson, String accepted) implements IAdaptable {
 
-	/** What the view keeps of a finding. */
-	static AuditedFinding of(IFile program, Judged judged) {
+	/** What the view keeps of a finding, which is about one of these threads or about none. */
+	static AuditedFinding of(IFile program, ProgramThreads threads, Judged judged) {
 		Finding finding = judged.finding();
 		Location at = finding.at();
 		String block = at.line() < at.file().text().lineCount() ? at.file().text().line(at.line()) : "";
 		return new AuditedFinding(program, place(program, at.file().name()), finding.rule(), finding.severity(), finding.message(),
 				at.line(), at.span().start(), at.span().length(), block, judged.fingerprint(),
+				Lessons.of(finding.rule(), threads.about(finding)),
 				judged.acceptance().map(AuditedFinding::words).orElse(""));
 	}
 
@@ -41,7 +47,7 @@ record AuditedFinding(IFile program, IFile place, String rule, Severity severity
 
 	/** As it is found again in the text. */
 	MarkedFinding marked() {
-		return new MarkedFinding(program, rule, message, line);
+		return new MarkedFinding(program, rule, message, line, lesson);
 	}
 
 	/** Called programs lie beside the program. */

@@ -12,6 +12,7 @@ import truelead.audit.result.Audited;
 import truelead.audit.result.Judged;
 import truelead.audit.result.Tally;
 import truelead.checker.rule.Severity;
+import truelead.checker.sheet.ProgramThreads;
 
 /**
  * A program in the audit view with its verdict, and its findings by rule. It holds no program text, so a folder of any size can be shown.
@@ -52,9 +53,10 @@ record AuditedProgram(IFile file, Verdict verdict, List<OfRule> rules, Tally tal
 	static AuditedProgram of(IFile file, Audited audited) {
 		Map<String, List<AuditedFinding>> byRule = new LinkedHashMap<>();
 		if (audited instanceof Audited.Checked checked) {
+			ProgramThreads threads = new ProgramThreads(checked.result().work());
 			checked.findings().stream().sorted(java.util.Comparator.comparing((Judged judged) -> judged.finding().severity()))
 					.forEach(judged -> byRule.computeIfAbsent(judged.finding().rule(), any -> new ArrayList<>())
-							.add(AuditedFinding.of(file, judged)));
+							.add(AuditedFinding.of(file, threads, judged)));
 		}
 		List<OfRule> rules = byRule.entrySet().stream().map(entry -> new OfRule(file, entry.getKey(), entry.getValue())).toList();
 		Tally tally = new Tally(Severity.WARNING);

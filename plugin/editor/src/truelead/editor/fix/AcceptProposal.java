@@ -38,7 +38,8 @@ final class AcceptProposal extends PlainProposal {
 
 	/** The proposal for a finding of a program in the workspace. */
 	static AcceptProposal of(CheckedText checked, Finding finding, IFile program) {
-		return new AcceptProposal(checked, new MarkedFinding(program, finding.rule(), finding.message(), finding.at().line()));
+		return new AcceptProposal(checked, new MarkedFinding(program, finding.rule(), finding.message(), finding.at().line(),
+				Optional.empty()));
 	}
 
 	/** What it is offered as. */

@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.eclipse.core.resources.IMarker;
 import org.eclipse.ui.IMarkerResolution;
 import org.eclipse.ui.IMarkerResolutionGenerator2;
-import truelead.checker.lesson.Lessons;
 import truelead.editor.check.FindingMarkers;
 import truelead.editor.check.FixOffer;
 
@@ -26,8 +25,7 @@ public final class FixResolutions implements IMarkerResolutionGenerator2 {
 		List<IMarkerResolution> resolutions = new ArrayList<>();
 		MarkedFinding.of(marker).ifPresent(marked -> {
 			FixOffer.read(marker.getAttribute(FindingMarkers.FIXES, "")).forEach(offer -> resolutions.add(FixResolution.of(marked, offer)));
-			Lessons.named(marker.getAttribute(FindingMarkers.LESSON, ""))
-					.ifPresent(lesson -> resolutions.add(new WhyResolution(marked, lesson)));
+			marked.lesson().ifPresent(lesson -> resolutions.add(new WhyResolution(marked, lesson)));
 			resolutions.add(FixResolution.accepting(marked));
 			resolutions.add(new SeverityResolution(new SeverityProposal(marked.rule(), Optional.of(marked.program().getProject()))));
 		});

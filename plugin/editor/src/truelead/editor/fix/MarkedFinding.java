@@ -14,6 +14,8 @@ import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.ui.PlatformUI;
 import truelead.checker.lesson.Filled;
 import truelead.checker.lesson.Filling;
+import truelead.checker.lesson.Lesson;
+import truelead.checker.lesson.Lessons;
 import truelead.checker.rule.Finding;
 import truelead.editor.check.CheckedText;
 import truelead.editor.check.FindingMarkers;
@@ -25,8 +27,9 @@ import truelead.editor.lesson.LessonView;
  *
  * @param program the program that was checked
  * @param line    from 0
+ * @param lesson  the one that tells more about it
  */
-public record MarkedFinding(IFile program, String rule, String message, int line) {
+public record MarkedFinding(IFile program, String rule, String message, int line, Optional<Lesson> lesson) {
 
 	/** A finding in the text that was just checked. */
 	record Found(CheckedText checked, Finding finding) {
@@ -39,7 +42,7 @@ public record MarkedFinding(IFile program, String rule, String message, int line
 			return Optional.empty();
 		}
 		return Optional.of(new MarkedFinding(file, rule, marker.getAttribute(IMarker.MESSAGE, ""),
-				marker.getAttribute(IMarker.LINE_NUMBER, 1) - 1));
+				marker.getAttribute(IMarker.LINE_NUMBER, 1) - 1, Lessons.named(marker.getAttribute(FindingMarkers.LESSON, ""))));
 	}
 
 	/** Checks the program and gives the finding; for any thread but the UI's. */

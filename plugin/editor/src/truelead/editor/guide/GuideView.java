@@ -116,7 +116,7 @@ public final class GuideView extends ViewPart {
 	}
 
 	private void open(HelpPage chosen) {
-		open(new Reading(chosen, "", Subject.lesson(chosen.name(), Runnable::run)));
+		open(new Reading(chosen, "", Subject.lesson(chosen.name())));
 	}
 
 	private void open(Reading reading) {

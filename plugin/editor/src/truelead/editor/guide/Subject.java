@@ -12,6 +12,7 @@ import org.eclipse.jface.viewers.ISelection;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.ui.IWorkbenchPart;
+import truelead.checker.lesson.Lesson;
 import truelead.checker.lesson.Lessons;
 import truelead.editor.audit.AuditView;
 import truelead.editor.check.CheckedEditor;
@@ -65,17 +66,18 @@ final class Subject {
 	}
 
 	private static Optional<Reading> selected(ISelection selection) {
-		return marked(selection).flatMap(finding -> reading(finding.rule(), finding.message(), lesson(finding.rule(), finding::showWhy)));
+		return marked(selection).flatMap(finding -> reading(finding.rule(), finding.message(),
+				finding.lesson().map(lesson -> why(lesson, finding::showWhy))));
 	}
 
-	/**
-	 * The way to the lesson of a rule; empty where no lesson tells more about it.
-	 *
-	 * @param show shows it with a finding's numbers, or does what it is given, which shows it with usual ones
-	 */
-	static Optional<Reading.Why> lesson(String rule, Consumer<Runnable> show) {
-		return Lessons.ofRule(rule).map(lesson -> new Reading.Why("Show me why: " + lesson.title(),
-				() -> show.accept(() -> LessonView.show(lesson))));
+	/** The way to the lesson of a rule with usual numbers; empty where no lesson tells more about it. */
+	static Optional<Reading.Why> lesson(String rule) {
+		return Lessons.ofRule(rule).map(lesson -> why(lesson, Runnable::run));
+	}
+
+	/** @param show shows it with a finding's numbers, or does what it is given, which shows it with usual ones */
+	private static Reading.Why why(Lesson lesson, Consumer<Runnable> show) {
+		return new Reading.Why("Show me why: " + lesson.title(), () -> show.accept(() -> LessonView.show(lesson)));
 	}
 
 	/** The finding that is selected in a view. */
