@@ -72,7 +72,7 @@ public final class SheetFigures {
 		return sheet.hand().map(hand -> hand == Hand.RIGHT ? "right" : "left").orElse("not known");
 	}
 
-	/** At how many places along the lead the passes of a turned thread start. */
+	/** The starts of a turned thread, in words. */
 	public static String starts(TurnedSheet sheet) {
 		return sheet.starts() > 0 ? "" + sheet.starts() : "not known";
 	}

@@ -145,9 +145,9 @@ public record TurnedSheet(int index, SinglePoint cut, double speed, String turni
 		return Math.abs(over ? to() : to() - from()) / advance();
 	}
 
-	/** At how many places along the lead its passes start; 0 where that is not known. */
+	/** Starts that its passes cut, without one that lies beside the grooves of a known thread; 0 where that is not known. */
 	public int starts() {
-		return cut.starts();
+		return thread().map(thread -> cut.starts(thread.value())).orElseGet(cut::starts);
 	}
 
 	/** The diameter that the deepest pass goes to, where it ends, mm. */

@@ -274,13 +274,29 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 
 	/** How many of the thread's grooves are cut; 0 where a pass lies beside them all, or is not known. */
 	public int grooves(ThreadSpec thread) {
-		Set<Integer> grooves = new HashSet<>();
 		for (Pass pass : passes) {
-			if (!(Math.abs(beside(pass, thread)) <= BESIDE * thread.pitch())) {
+			if (!inGroove(pass, thread)) {
 				return 0;
 			}
-			grooves.add(groove(pass, thread));
+		}
+		return starts(thread);
+	}
+
+	/** How many of the thread's grooves are cut, passes beside them all not counted; 0 where it is not known of a pass. */
+	public int starts(ThreadSpec thread) {
+		Set<Integer> grooves = new HashSet<>();
+		for (Pass pass : passes) {
+			if (Double.isNaN(beside(pass, thread))) {
+				return 0;
+			}
+			if (inGroove(pass, thread)) {
+				grooves.add(groove(pass, thread));
+			}
 		}
 		return grooves.size();
+	}
+
+	private boolean inGroove(Pass pass, ThreadSpec thread) {
+		return Math.abs(beside(pass, thread)) <= BESIDE * thread.pitch();
 	}
 }

@@ -56,6 +56,16 @@ class TurnedSheetTest {
 	}
 
 	@Test
+	void aPassBesideTheGrooveIsNoFurtherStart() {
+		String beside = SHAFT.replace("X18.7\nX18.16\n", "X18.16\nG0 Z6.5\nG92 X18.7 Z-27. F1.5\n");
+		assertThat(sheet(beside).cut().passes()).as("passes").hasSize(3);
+		assertThat(figures(beside)).contains("starts: 1");
+		String second = SHAFT.replace("M20X1.5", "M20X3P1.5").replace("F1.5\nX18.7\nX18.16\n",
+				"F3.\nX18.16\nG0 Z7.5\nG92 X18.7 Z-27. F3.\nX18.16\n");
+		assertThat(figures(second)).contains("starts: 2");
+	}
+
+	@Test
 	void tellsTheLimitsOfTheScrewAndWhatIsLeftToTheShoulder() {
 		assertThat(figures(SHAFT)).contains("left behind it: 3 mm to the shoulder")
 				.anySatisfy(figure -> assertThat(figure)
