@@ -19,7 +19,7 @@ import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /** The drill is above the largest minor diameter of the class, or leaves less than 55 % of thread to form. */
-public final class DrillTooBig extends HoleRule {
+public final class DrillTooBig extends DrillSizeRule {
 
 	/** An error is a drill this much above the limit, as a part of the pitch (common practice, no source). */
 	private static final double FAR = 0.05;
@@ -54,23 +54,17 @@ public final class DrillTooBig extends HoleRule {
 	}
 
 	@Override
-	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
-		Figures figures = new Figures(visits.get(0).modal().unit());
-		TaperHole.of(operation, visits.typical()).flatMap(hole -> hole.big(this, operation, figures))
-				.ifPresent(draft -> SwappedDrills.told(operation, draft, work, found));
-		for (DrilledSize size : visits.sizes()) {
-			Optional<Draft> draft = size.usual() ? Optional.empty() : size.forming() ? formed(operation, visits, size, figures)
-					: cut(operation, visits, size, figures);
-			if (draft.isPresent()) {
-				SwappedDrills.told(operation, draft.get(), work, found);
-				return;
-			}
-		}
-		InsertHole.first(operation, visits.typical()).filter(InsertHole::tooBig)
-				.ifPresent(hole -> found.accept(hole.draft(this, operation.block(), new Figures(visits.get(0).modal().unit()))));
+	Optional<Draft> tapered(TaperHole hole, ThreadingOperation operation, Figures figures) {
+		return hole.big(this, operation, figures);
 	}
 
-	private Optional<Draft> cut(ThreadingOperation operation, Visits visits, DrilledSize size, Figures figures) {
+	@Override
+	boolean isOff(InsertHole hole) {
+		return hole.tooBig();
+	}
+
+	@Override
+	Optional<Draft> cut(ThreadingOperation operation, Visits visits, DrilledSize size, Figures figures) {
 		OptionalDouble most = size.limits().map(l -> l.minorMaxMm()).orElse(OptionalDouble.empty());
 		if (most.isEmpty()) {
 			return untabled(operation, visits, size, figures);
@@ -111,7 +105,8 @@ public final class DrillTooBig extends HoleRule {
 		return thread.system() == ThreadSystem.BSW || thread.system() == ThreadSystem.BSF;
 	}
 
-	private Optional<Draft> formed(ThreadingOperation operation, Visits visits, DrilledSize size, Figures figures) {
+	@Override
+	Optional<Draft> formed(ThreadingOperation operation, Visits visits, DrilledSize size, Figures figures) {
 		double shift = DrilledSize.WRITTEN / (0.0068 * size.thread().value().pitch());
 		if (size.percent() >= LOW - shift) {
 			return Optional.empty();

@@ -15,7 +15,7 @@ import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /** The drill is below the smallest minor diameter of a cut thread, or leaves more than 75 % of thread to form. */
-public final class DrillTooSmall extends HoleRule {
+public final class DrillTooSmall extends DrillSizeRule {
 
 	/** An error is a drill this much below the limit, as a part of the pitch (common practice, no source). */
 	private static final double FAR = 0.05;
@@ -40,23 +40,17 @@ public final class DrillTooSmall extends HoleRule {
 	}
 
 	@Override
-	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
-		Figures figures = new Figures(visits.get(0).modal().unit());
-		TaperHole.of(operation, visits.typical()).flatMap(hole -> hole.small(this, operation, figures))
-				.ifPresent(draft -> SwappedDrills.told(operation, draft, work, found));
-		for (DrilledSize size : visits.sizes()) {
-			Optional<Draft> draft = size.usual() ? Optional.empty() : size.forming() ? formed(operation, visits, size, figures)
-					: cut(operation, visits, size, figures);
-			if (draft.isPresent()) {
-				SwappedDrills.told(operation, draft.get(), work, found);
-				return;
-			}
-		}
-		InsertHole.first(operation, visits.typical()).filter(InsertHole::tooSmall)
-				.ifPresent(hole -> found.accept(hole.draft(this, operation.block(), new Figures(visits.get(0).modal().unit()))));
+	Optional<Draft> tapered(TaperHole hole, ThreadingOperation operation, Figures figures) {
+		return hole.small(this, operation, figures);
 	}
 
-	private Optional<Draft> cut(ThreadingOperation operation, Visits visits, DrilledSize size, Figures figures) {
+	@Override
+	boolean isOff(InsertHole hole) {
+		return hole.tooSmall();
+	}
+
+	@Override
+	Optional<Draft> cut(ThreadingOperation operation, Visits visits, DrilledSize size, Figures figures) {
 		OptionalDouble least = size.limits().map(l -> l.minorMinMm()).orElse(OptionalDouble.empty());
 		double missing = least.orElse(0) - size.d();
 		if (missing <= DrilledSize.WRITTEN) {
@@ -70,7 +64,8 @@ public final class DrillTooSmall extends HoleRule {
 				Location.of(size.at(operation, visits)), message), figures));
 	}
 
-	private Optional<Draft> formed(ThreadingOperation operation, Visits visits, DrilledSize size, Figures figures) {
+	@Override
+	Optional<Draft> formed(ThreadingOperation operation, Visits visits, DrilledSize size, Figures figures) {
 		double shift = DrilledSize.WRITTEN / (0.0068 * size.thread().value().pitch());
 		if (size.percent() <= HIGH + shift) {
 			return Optional.empty();
