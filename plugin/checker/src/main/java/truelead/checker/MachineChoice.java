@@ -41,6 +41,10 @@ record MachineChoice(MachineProfile profile, Optional<String> assumed, List<Rema
 					+ " in the folder"), remarks);
 		}
 		ProfileGuess guess = ProfileGuess.of(program.text(), given);
+		if (guess.profile().assumed() && TappingCentre.speaks(program.text())) {
+			return new MachineChoice(TappingCentre.profile(), guess.assumed().map(assumed -> assumed
+					+ "; G77 and G78 are taken for tapping with the lead I or J, G100 for a tool change"), remarks);
+		}
 		return new MachineChoice(guess.profile(), guess.assumed(), remarks);
 	}
 

@@ -130,7 +130,7 @@ final class BlockExecutor {
 	/** Whether one of the block's words may change the tool; {@code toolWordChanges} where the program has no change code. */
 	boolean changesTool(Words words, BooleanSupplier toolWordChanges) {
 		return words.mCount() > 0 && spindle.changesTool(words)
-				|| words.has('T') && (state.profile.is(ProfileKey.TOOL_WORD, "turret") || toolWordChanges.getAsBoolean());
+				|| words.has('T') && (state.profile.is(ProfileKey.TOOL_WORD, "turret") || toolWordChanges(words, toolWordChanges));
 	}
 
 	/** All that later blocks depend on, the modal state aside. */
@@ -167,7 +167,7 @@ final class BlockExecutor {
 			taker = Meaning.MACHINE_COORDINATES;
 		}
 		if (words.has('T')) {
-			tools.select(words, toolWordChanges.getAsBoolean(), spindle.changesTool(words));
+			tools.select(words, toolWordChanges(words, toolWordChanges), spindle.changesTool(words));
 		}
 		if (words.mCount() > 0) {
 			spindle.changeTool(words, tools);
@@ -198,6 +198,10 @@ final class BlockExecutor {
 		int code = words.gCount() == 0 ? 0 : words.gCode(words.gCount() - 1);
 		return (code == Polar.POLE_FROM_HERE || code == Polar.POLE_FROM_ZERO || code == Polar.POLE_FROM_POLE) && motion.linearWords(words)
 				&& aboutPoles.getAsBoolean();
+	}
+
+	private boolean toolWordChanges(Words words, BooleanSupplier inProgram) {
+		return inProgram.getAsBoolean() || has(words, Meaning.TOOL_CHANGE);
 	}
 
 	private boolean has(Words words, Meaning meaning) {

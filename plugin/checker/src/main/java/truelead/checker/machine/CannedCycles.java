@@ -9,6 +9,7 @@ import truelead.checker.chunk.PlaceRun;
 import truelead.checker.profile.Meaning;
 import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.BlockRef;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Plane;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
@@ -24,6 +25,8 @@ final class CannedCycles {
 	private final Output out;
 	private final Meter meter;
 	private final String repeatWords;
+	/** Whether I or J of a tapping cycle leads the spindle. */
+	private final boolean leadWords;
 	private final CycleLevels levels;
 	private final UnsureThread unsure;
 	private Cycle cycle;
@@ -44,6 +47,7 @@ final class CannedCycles {
 		this.out = out;
 		this.meter = meter;
 		this.repeatWords = state.profile.repeatWords();
+		this.leadWords = state.profile.is(ProfileKey.TAPPING_LEAD, "i-j");
 		this.levels = new CycleLevels(state, motion);
 		this.unsure = new UnsureThread(state, out);
 	}
@@ -162,11 +166,20 @@ final class CannedCycles {
 		if (words.has('F')) {
 			lead = Optional.empty();
 		}
+		if (cycle.kind().taps() && leadWords) {
+			lead = words.has('I') ? Optional.of(words.setting('I')) : words.has('J') ? Optional.of(byInch(words.setting('J'))) : lead;
+			return;
+		}
 		boolean count = words.has('K') && words.value('K') == Math.rint(words.value('K'))
 				&& !(words.has('R') && words.ref('R').written().toUpperCase(Locale.ROOT).startsWith("E"));
 		if (cycle.kind().taps() && words.has('K') && !words.has('F') && !words.has('I') && !words.has('J') && !count) {
 			lead = Optional.of(words.setting('K'));
 		}
+	}
+
+	/** The lead a turn that threads an inch make, in program units. */
+	private Setting byInch(Setting threads) {
+		return new Setting(LengthUnit.INCH.mm() / threads.value() / state.unit.mm(), threads.word(), threads.why());
 	}
 
 	/**
@@ -297,7 +310,9 @@ final class CannedCycles {
 	}
 
 	private Modal modal() {
-		return lead.isPresent() ? state.leadModal(lead, Optional.empty(), Optional.empty()) : pitchFeed ? state.pitchModal(cycle.code())
+		Optional<SpindleTurn> turn = !leadWords ? Optional.empty() : Optional.of(cycle.kind() == Cycle.Kind.TAP ? SpindleTurn.CLOCKWISE
+				: SpindleTurn.COUNTERCLOCKWISE);
+		return lead.isPresent() ? state.leadModal(lead, Optional.empty(), turn) : pitchFeed ? state.pitchModal(cycle.code())
 				: state.cycleModal(cycle.code());
 	}
 

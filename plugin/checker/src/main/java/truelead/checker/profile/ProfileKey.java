@@ -29,6 +29,8 @@ public enum ProfileKey {
 			"whether a tapping cycle starts the spindle by itself"),
 	TAPPING_FEED("tapping-feed", List.of("as-mode", "pitch"),
 			"how F of a tapping cycle is read: by the feed mode in force, or always as the lead a turn"),
+	TAPPING_LEAD("tapping-lead", List.of("none", "i-j"),
+			"words of a tapping cycle that lead the spindle in place of F: I the lead a turn, J the threads an inch"),
 	RIGID_TAP_REQUIRED("rigid-tap-required", List.of("yes", "no"), "whether a tapping cycle needs a rigid-tap code before it"),
 	RIGID_TAP_ENDS_WITH_CYCLE("rigid-tap-ends-with-cycle", List.of("yes", "no"), "whether the end of the cycle ends rigid tapping"),
 	MIRROR_FLIPS_CYCLE("mirror-flips-cycle", List.of("yes", "no"),

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import truelead.checker.machine.Step;
 import truelead.checker.program.FeedMode;
+import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
 import truelead.checker.rule.Figures;
@@ -103,9 +104,10 @@ record TapFeed(TapStroke stroke, Setting feed, boolean perTurn, double speed, do
 		return written ? Math.min(half, MOST * lead) : COMPUTED * lead;
 	}
 
-	/** The F or K that is right for a lead, program units. */
+	/** The F or K that is right for a lead, program units; of J of a cycle, the threads an inch. */
 	double right(double lead) {
-		return lead / stroke.modal().unit().mm() * (perTurn ? 1 : speed);
+		boolean anInch = letter() == 'J' && stroke.step() instanceof Step.Stroke;
+		return anInch ? LengthUnit.INCH.mm() / lead : lead / stroke.modal().unit().mm() * (perTurn ? 1 : speed);
 	}
 
 	/** Decimals that the right value needs to be exact, from those written up to 4. */
