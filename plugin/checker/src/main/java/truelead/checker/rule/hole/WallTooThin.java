@@ -5,6 +5,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
+import truelead.checker.job.FactSource;
 import truelead.checker.program.Location;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
@@ -32,7 +33,9 @@ public final class WallTooThin extends HoleRule {
 	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		Optional<Fact<Double>> wall = operation.wanted().wall().filter(Fact::stated);
 		boolean through = operation.wanted().through().map(Fact::value).orElse(true);
-		if (wall.isEmpty() || through && operation.wanted().through().map(Fact::stated).orElse(false)) {
+		// where the R plane is taken for the surface, the hole is less deep than it seems
+		boolean guessed = operation.wanted().surface().source() == FactSource.IMPLIED;
+		if (wall.isEmpty() || guessed || through && operation.wanted().through().map(Fact::stated).orElse(false)) {
 			return;
 		}
 		for (Visit visit : visits.typical()) {

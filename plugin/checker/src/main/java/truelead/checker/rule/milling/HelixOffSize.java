@@ -138,7 +138,7 @@ public final class HelixOffSize implements Rule {
 		}
 		double error = cut < smallest - open ? cut - smallest : cut > largest + open ? cut - largest : 0;
 		boolean above = HelixForm.of(pass).deepest(operation.wanted().surface().value()) < -thread.pitch()
-				&& MillFacts.drilled(work, operation, pass);
+				&& MillFacts.reachesSurface(work, operation, pass);
 		if (error == 0 || above || Double.isNaN(cut) || error < 0 && (finishedLater(work, operation, pass) || mayBeWidened(work, operation))
 				|| HelixWrongHand.turnedLead(pass, thread)) {
 			return;

@@ -75,7 +75,7 @@ public final class HelixTooShort implements Rule {
 			return;
 		}
 		double above = -passes.stream().mapToDouble(p -> HelixForm.of(p).deepest(operation.wanted().surface().value())).max().orElse(0);
-		if (above > pitch && MillFacts.drilled(work, operation, pass)) {
+		if (above > pitch && MillFacts.reachesSurface(work, operation, pass)) {
 			found.accept(draft(operation, pass, "the whole helix lies " + figures.length(above)
 					+ " and more above the surface: it cuts nothing; see the sign of its level", figures).tells(Slip.ABOVE_WORK).finding());
 			return;
@@ -87,7 +87,7 @@ public final class HelixTooShort implements Rule {
 			return;
 		}
 		if (above > pitch) {
-			// nothing was drilled here: where the surface is nobody knows
+			// nothing goes below that level here: where the surface is nobody knows
 			return;
 		}
 		Optional<Fact<Double>> depth = operation.wanted().depth().or(() -> operation.wanted().through().filter(Fact::value)

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import truelead.checker.hole.Hole;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Step;
 import truelead.checker.pass.MillPass;
@@ -115,13 +116,18 @@ final class MillFacts {
 	}
 
 	/**
-	 * Whether a hole was made where the pass is, or along Z near it, so that the surface is that of the hole; across a turned part level 0
-	 * is its axis.
+	 * Whether the level that is taken for the surface is stated, or what made the hole where the pass is, or one near it along Z, went below
+	 * it; across a turned part level 0 is its axis.
 	 */
-	static boolean drilled(Work work, ThreadMilling operation, MillPass pass) {
+	static boolean reachesSurface(Work work, ThreadMilling operation, MillPass pass) {
+		Fact<Double> surface = operation.wanted().surface();
 		double near = operation.wanted().statedThread().map(thread -> thread.value().diameter() / 2).orElse(0.0);
-		return pass.hole().madeBefore(pass.order()) || pass.axis() == 2 && work.holesNear(pass.place(), near).stream().anyMatch(hole ->
-				hole.madeBefore(pass.order()));
+		return surface.stated() || goesBelow(pass.hole(), pass, surface.value())
+				|| pass.axis() == 2 && work.holesNear(pass.place(), near).stream().anyMatch(hole -> goesBelow(hole, pass, surface.value()));
+	}
+
+	private static boolean goesBelow(Hole hole, MillPass pass, double surface) {
+		return hole.deepestBefore(pass.order()).filter(cut -> cut.direction() * (cut.tip() - surface) > 0).isPresent();
 	}
 
 	/** As {@link BlockText#word}; for an axis its word of increments too. */

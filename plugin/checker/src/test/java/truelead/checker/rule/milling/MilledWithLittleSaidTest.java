@@ -246,4 +246,44 @@ class MilledWithLittleSaidTest {
 		assertThat(loud(good)).isEmpty();
 		one(good.replace("D30", "D28"), "helix-off-size", "cuts 46 mm, M48x5 needs at least 48 mm");
 	}
+
+	/** Level 0 lies under the part, and nothing says where its top is: neither the core nor the thread goes below it. */
+	@Test
+	void aCoreThatIsMilledTooLiesWhereTheThreadDoes() {
+		String core = """
+				G21 G90 G17 G40
+				T1 M6 (END MILL D16)
+				S3000 M3
+				G0 X50. Y40.
+				G43 H1 Z175.
+				G0 Z151.
+				G1 X55.25 F400.
+				G3 I-5.25 Z146.
+				G3 I-5.25 Z141.
+				G3 I-5.25 Z136.
+				G3 I-5.25 Z131.
+				G3 I-5.25 Z126.
+				G3 I-5.25
+				G1 X50.
+				G0 Z175.
+				T2 M6 (M30X3.5 THREAD MILL D19.5)
+				S1300 M3
+				G0 X50. Y40.
+				G43 H2 Z175.
+				G0 Z128.
+				G41 G1 X52.625 Y37.375 D2 F55.
+				G3 X55.25 Y40. Z128.875 I0. J2.625
+				G3 X55.25 Y40. Z132.375 I-5.25 J0.
+				G3 X55.25 Y40. Z135.875 I-5.25 J0.
+				G3 X55.25 Y40. Z139.375 I-5.25 J0.
+				G3 X55.25 Y40. Z142.875 I-5.25 J0.
+				G3 X55.25 Y40. Z146.375 I-5.25 J0.
+				G3 X55.25 Y40. Z149.875 I-5.25 J0.
+				G3 X52.625 Y42.625 Z150.75 I-2.625 J0.
+				G40 G1 X50. Y40.
+				G0 Z175.
+				M30
+				""";
+		assertThat(loud(core)).isEmpty();
+	}
 }
