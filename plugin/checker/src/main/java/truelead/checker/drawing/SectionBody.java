@@ -20,9 +20,11 @@ final class SectionBody {
 		double minor = Double.isNaN(hole.drill()) ? hole.major() * 0.85 : hole.drill();
 		double half = at.half(minor);
 		double face = Double.isNaN(hole.wall()) ? paperBottom : at.y(hole.wall());
-		boolean known = !Double.isNaN(hole.drillFull());
-		double shoulder = known ? Math.min(at.y(hole.drillFull()), face) : at.top();
-		double point = known && hole.drillTip() > hole.drillFull() ? at.y(hole.drillTip()) : shoulder;
+		// a drill of which the point is not known is drawn flat
+		double full = Double.isNaN(hole.drillFull()) && !Double.isNaN(hole.drill()) ? hole.drillTip() : hole.drillFull();
+		boolean known = !Double.isNaN(full);
+		double shoulder = known ? Math.min(at.y(full), face) : at.top();
+		double point = known && hole.drillTip() > full ? at.y(hole.drillTip()) : shoulder;
 		material(svg, half, shoulder, point, face);
 		double left = at.centre() - half;
 		double right = at.centre() + half;

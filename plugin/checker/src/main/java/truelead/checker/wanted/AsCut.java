@@ -39,18 +39,21 @@ public record AsCut(double lead, Optional<Double> drill, Optional<ToolUse> drill
 
 	/** Whether drill or tap go through so thick a part and come out right behind it, so that no boss and no step is meant. */
 	boolean comesOut(double thick) {
-		boolean drilled = full >= thick && full <= thick + BEHIND + 2 * drill.orElse(0.0);
+		double deep = full(Optional.empty());
+		boolean drilled = deep >= thick && deep <= thick + BEHIND + 2 * drill.orElse(0.0);
 		return drilled || tapped >= thick && tapped <= thick + BEHIND + LEADS_BEHIND * lead;
 	}
 
 	/**
-	 * How deep the hole has its full diameter, mm: where nobody says the drill's, with the point of the drill that the thread needs; NaN
-	 * where that is not known either.
+	 * How deep the hole has its full diameter, mm: where nobody says the drill's, with the point of the drill that the thread needs; the
+	 * tip's depth where its point is not known; NaN where the thread is not known either.
 	 */
 	double full(Optional<ThreadSpec> thread) {
-		return Double.isNaN(full) && drill.isEmpty()
-				? tip - thread.map(spec -> DrillPoint.length(spec.diameter() - spec.pitch(), DrillPoint.ORDINARY)).orElse(Double.NaN)
-				: full;
+		if (!Double.isNaN(full)) {
+			return full;
+		}
+		return drill.isPresent() ? tip
+				: tip - thread.map(spec -> DrillPoint.length(spec.diameter() - spec.pitch(), DrillPoint.ORDINARY)).orElse(Double.NaN);
 	}
 
 	/** Whether a thread mill cuts it, and no tap. */

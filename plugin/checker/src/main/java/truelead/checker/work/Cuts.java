@@ -3,6 +3,7 @@ package truelead.checker.work;
 import java.util.List;
 import java.util.Optional;
 import truelead.checker.hole.Cut;
+import truelead.checker.hole.DrillEnd;
 import truelead.checker.hole.Place;
 import truelead.checker.job.Fact;
 import truelead.checker.job.FactSource;
@@ -128,18 +129,13 @@ final class Cuts {
 		if (kind.atEdge()) {
 			return new Cut(order, kind, step, tool, place, start, tip, Double.NaN, Cut.cone(tool.facts(), start, tip, 0), resolution);
 		}
-		double shoulder = misnamed ? Double.NaN : pointed(tool.facts()) ? tip - direction * point(tool.facts()) : tip;
+		double shoulder = misnamed ? Double.NaN : !pointed(tool.facts()) ? tip
+				: tip - direction * DrillEnd.point(tool.facts(), step.modal());
 		return new Cut(order, kind, step, tool, place, start, tip, shoulder, diameter, resolution);
 	}
 
 	/** Whether the end is a drill's point: a drill, or a tool without a name in a drilling cycle. */
 	private static boolean pointed(ToolFacts facts) {
 		return facts.kind().isEmpty() || facts.kind().get().value() == ToolKind.DRILL;
-	}
-
-	/** Length of a drill's point, d/2 / tan(angle/2), mm (geometry); 5 mm at 118 degrees: 1.502. NaN where the diameter is not known. */
-	private static double point(ToolFacts facts) {
-		double angle = facts.pointAngle().map(Fact::value).orElse(Math.toRadians(118));
-		return facts.diameter().map(d -> d.value() / 2 / Math.tan(angle / 2)).orElse(Double.NaN);
 	}
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.hole.Cut;
+import truelead.checker.hole.DrillEnd;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Step;
 import truelead.checker.program.WordRef;
@@ -117,8 +118,13 @@ public final class DrillTooShallow extends HoleRule {
 
 		double cone() {
 			boolean known = !Double.isNaN(cut.shoulder()) && fitsThread();
-			boolean drilled = cut.kind().drills();
-			return known ? Math.abs(cut.tip() - cut.shoulder()) : drilled ? DrillPoint.length(diameter(), DrillPoint.ORDINARY) : 0;
+			boolean pointed = cut.kind().drills() && !openPoint();
+			return known ? Math.abs(cut.tip() - cut.shoulder()) : pointed ? DrillPoint.length(diameter(), DrillPoint.ORDINARY) : 0;
+		}
+
+		/** Whether the drill's diameter is known and not its point, which may be flat. */
+		boolean openPoint() {
+			return Double.isNaN(cut.shoulder()) && cut.diameter().isPresent() && fitsThread();
 		}
 
 		/**
@@ -206,7 +212,7 @@ public final class DrillTooShallow extends HoleRule {
 		if (!(clearance < wanted - slack)) {
 			return Optional.empty();
 		}
-		boolean assumed = Double.isNaN(room.cut().shoulder());
+		boolean assumed = Double.isNaN(room.cut().shoulder()) && !room.openPoint();
 		boolean meets = room.meets();
 		boolean enters = clearance < -slack;
 		if (!enters && room.pilot() - room.depth().tip() >= wanted - slack) {
@@ -244,8 +250,12 @@ public final class DrillTooShallow extends HoleRule {
 		if (assumed) {
 			draft.from("drill", figures.fine(room.diameter()), "not stated; D - P of the thread and a point of 118 degrees assumed");
 		}
-		room.cut().tool().facts().pointAngle()
-				.ifPresent(a -> draft.known("point angle", Figures.number(Math.toDegrees(a.value()), 0) + " degrees", a));
+		if (room.openPoint()) {
+			draft.from("point of the drill", "flat", "not stated; drills with inserts are as large and run as fast");
+		} else if (room.cut().tool().facts().pointAngle().isPresent()) {
+			DrillEnd.angle(room.cut().tool().facts(), room.cut().step().modal())
+					.ifPresent(a -> draft.known("point angle", Figures.number(Math.toDegrees(a.value()), 0) + " degrees", a));
+		}
 		draft.from("front end of the tap", figures.length(room.nose()), tapping.tool().facts().nose().map(Fact::origin)
 				.orElse("drill less the lead at 15 degrees (8 with spiral point), DIN 2197, from memory"));
 		if (sign.isEmpty() && !slip) {

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import truelead.checker.Samples;
 import truelead.checker.profile.MachineProfile;
 import truelead.checker.rule.Finding;
@@ -42,6 +43,57 @@ class DrillTooShallowTest {
 		return Samples.findings(title, "G20 G90 G17", "T1 M6 (27/64 DRILL)", "S600 M3", "G81 X3. Y3. Z" + drilled + " R.1 F6.", "G80",
 				"T2 M6 (1/2-13 TAP)", "S130 M3", "G84 X3. Y3. Z-.95 R.25 F10.", "G80").stream()
 				.anyMatch(f -> f.rule().equals("drill-too-shallow"));
+	}
+
+	/** No twist drill of 26.5 runs at 125 m/min: it has inserts, or a point that nobody here knows. */
+	@Test
+	void aLargeDrillThatRunsFastMayEndFlat() {
+		assertThat(large("DRILL 26.5", 1500, 50)).as("room, if it ends flat").isTrue();
+		assertThat(large("DRILL 26.5", 300, 50)).as("25 m/min, a twist drill").isFalse();
+		assertThat(large("DRILL 26.5 118 DEG", 1500, 50)).as("the point is said").isFalse();
+		assertThat(large("DRILL 26.5", 1500, 43)).as("no room at all").isFalse();
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = {"UDRILL 26.5", "U-BOHRER D26.5", "WENDESCHNEIDPLATTENBOHRER D26.5", "KURZLOCHBOHRER D26.5",
+		"FORET A PLAQUETTES D26.5", "PUNTA A INSERTI D26.5", "BROCA DE PLAQUITAS D26.5", "BROCA DE INSERTOS 26.5",
+		"WIERTLO SKLADANE 26.5", "VRTAK S VBD 26.5", "TAKMA UCLU MATKAP 26.5", "VÄNDSKÄRSBORR 26.5", "WISSELPLAATBOOR 26.5"})
+	void aDrillWithInsertsEndsFlatInEveryLanguage(String drill) {
+		assertThat(large(drill, 300, 50)).isTrue();
+	}
+
+	/** The same hole under a thread mill. */
+	@Test
+	void aThreadMillMayGoToTheFloorOfALargeDrill() {
+		assertThat(milled(1500, 45)).isTrue();
+		assertThat(milled(300, 45)).as("a twist drill's cone begins at 42").isFalse();
+		assertThat(milled(1500, 51)).as("below its end").isFalse();
+	}
+
+	private static boolean milled(int speed, int deep) {
+		return Samples.findings("G21 G90 G94 G17", "T3 M6 (DRILL 26.5)", "G54 G0 X0 Y0 S" + speed + " M3", "G81 Z-50 R2 F150", "G80",
+				"T5 M6 (THREAD MILL D16, M30X3.5)", "S2000 M3", "G0 X0 Y0", "G0 Z-" + deep, "G1 G41 D5 X7.5 Y-7.5 F200", "G3 X15 Y0 R7.5",
+				"G3 I-15 Z-" + (deep - 3.5), "G3 I-15 Z-" + (deep - 7), "G3 X7.5 Y7.5 R7.5", "G1 G40 X0 Y0", "G0 Z5").stream()
+				.noneMatch(f -> f.rule().equals("cutter-hits-bottom"));
+	}
+
+	private static boolean large(String drill, int speed, int deep) {
+		return Samples.findings("G21 G90 G94 G17", "T3 M6 (" + drill + ")", "G54 G0 X0 Y0 S" + speed + " M3", "G81 Z-" + deep + " R2 F150",
+				"G80", "T5 M6 (M30X3.5 TAP)", "S100 M3", "G84 X0 Y0 Z-44 R12 F350", "G80").stream()
+				.noneMatch(f -> f.rule().equals("drill-too-shallow") && f.severity() != Severity.INFORMATION);
+	}
+
+	/** A drill of 8.5 at 100 m/min is of carbide and has a point of 140 degrees: 1 mm less than at 118. */
+	@Test
+	void aDrillThatRunsFastHasThePointOfCarbide() {
+		assertThat(carbide("DRILL 8.5", 3745)).as("2 mm left").isEqualTo(Severity.INFORMATION);
+		assertThat(carbide("DRILL 8.5", 900)).as("1 mm left").isEqualTo(Severity.WARNING);
+	}
+
+	private static Severity carbide(String drill, int speed) {
+		return Samples.findings("G21 G90 G94 G17", "T3 M6 (" + drill + ")", "G54 G0 X0 Y0 S" + speed + " M3", "G81 Z-25 R2 F400",
+				"G80", "T5 M6 (M10 TAP)", "S300 M3", "G84 X0 Y0 Z-21.4 R8 F450", "G80").stream()
+				.filter(f -> f.rule().equals("drill-too-shallow")).findFirst().orElseThrow().severity();
 	}
 
 	/** Many shops leave between one and two pitches, and their programs run. */
