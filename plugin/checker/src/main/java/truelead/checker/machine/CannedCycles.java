@@ -2,14 +2,12 @@ package truelead.checker.machine;
 
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import truelead.checker.chunk.PlaceRun;
 import truelead.checker.profile.Meaning;
 import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.BlockRef;
-import truelead.checker.program.LengthUnit;
 import truelead.checker.program.Plane;
 import truelead.checker.program.Setting;
 import truelead.checker.program.WordRef;
@@ -25,8 +23,7 @@ final class CannedCycles {
 	private final Output out;
 	private final Meter meter;
 	private final String repeatWords;
-	/** Whether I or J of a tapping cycle leads the spindle. */
-	private final boolean leadWords;
+	private final TappingLead lead;
 	private final CycleLevels levels;
 	private final UnsureThread unsure;
 	private Cycle cycle;
@@ -35,10 +32,6 @@ final class CannedCycles {
 	private boolean rigidByCycle;
 	/** Whether the tapping cycle in force has not been at any place yet. */
 	private boolean nowhere;
-	/** Whether F of the tapping cycle in force is its lead a turn, whatever the feed mode. */
-	private boolean pitchFeed;
-	/** K of a tapping cycle where it is the lead a turn and no count. */
-	private Optional<Setting> lead = Optional.empty();
 
 	CannedCycles(MachineState state, Motion motion, Output out, Meter meter) {
 		this.state = state;
@@ -47,7 +40,7 @@ final class CannedCycles {
 		this.out = out;
 		this.meter = meter;
 		this.repeatWords = state.profile.repeatWords();
-		this.leadWords = state.profile.is(ProfileKey.TAPPING_LEAD, "i-j");
+		this.lead = new TappingLead(state);
 		this.levels = new CycleLevels(state, motion);
 		this.unsure = new UnsureThread(state, out);
 	}
@@ -58,27 +51,25 @@ final class CannedCycles {
 	}
 
 	/** All of a cycle that later blocks depend on; one that is not in force has no more than whether its end ends rigid tapping. */
-	record Kept(Optional<Cycle> cycle, CycleLevels.Kept levels, boolean pitchFeed, Optional<Setting> lead, boolean rigidByCycle,
-			boolean nowhere) {
+	record Kept(Optional<Cycle> cycle, CycleLevels.Kept levels, TappingLead.Kept lead, boolean rigidByCycle, boolean nowhere) {
 
 		/** Whether another one differs in no more than the blocks that say it. */
 		boolean same(Kept other) {
-			return cycle.get().said().equals(other.cycle.get().said()) && levels.equals(other.levels) && pitchFeed == other.pitchFeed
-					&& lead.isEmpty() && other.lead.isEmpty() && rigidByCycle == other.rigidByCycle && nowhere == other.nowhere;
+			return cycle.get().said().equals(other.cycle.get().said()) && levels.equals(other.levels) && lead.said().isEmpty()
+					&& lead.equals(other.lead) && rigidByCycle == other.rigidByCycle && nowhere == other.nowhere;
 		}
 	}
 
 	Kept kept() {
-		return on() ? new Kept(Optional.of(cycle), levels.kept(), pitchFeed, lead, rigidByCycle, nowhere)
-				: new Kept(Optional.empty(), CycleLevels.Kept.NONE, false, Optional.empty(), rigidByCycle, false);
+		return on() ? new Kept(Optional.of(cycle), levels.kept(), lead.kept(), rigidByCycle, nowhere)
+				: new Kept(Optional.empty(), CycleLevels.Kept.NONE, TappingLead.Kept.NONE, rigidByCycle, false);
 	}
 
 	/** Goes on with what was kept. */
 	void resume(Kept kept) {
 		cycle = kept.cycle().orElse(null);
 		levels.resume(kept.levels());
-		pitchFeed = kept.pitchFeed();
-		lead = kept.lead();
+		lead.resume(kept.lead());
 		rigidByCycle = kept.rigidByCycle();
 		nowhere = kept.nowhere();
 	}
@@ -94,13 +85,11 @@ final class CannedCycles {
 		checkPlaces();
 		if (cycle == null) {
 			levels.begin(axis);
-			lead = Optional.empty();
 		}
 		before = cycle == null ? Optional.empty() : Optional.of(kept());
 		Map<Character, Setting> kept = cycle == null ? Map.of() : cycle.words();
 		Cycle.Kind kind = Cycle.Kind.of(started);
-		pitchFeed = kind.taps() && (words.synchronous() || state.profile.is(ProfileKey.TAPPING_FEED, "pitch"));
-		lead = kind.taps() ? lead : Optional.empty();
+		lead.start(kind, code, words, cycle != null);
 		BlockRef since = cycle != null && cycle.code() == code ? cycle.since() : words.block();
 		cycle = new Cycle(kind, code, words.block(), since, gWord, kept);
 		nowhere = kind.taps();
@@ -120,7 +109,7 @@ final class CannedCycles {
 	 */
 	void call(Cycle called, Optional<Setting> leadSaid, double r, double end, Words words) {
 		cycle = called;
-		lead = leadSaid;
+		lead.say(leadSaid);
 		levels.define(r, end);
 		stroke(words, true, 1);
 		cycle = null;
@@ -149,7 +138,7 @@ final class CannedCycles {
 	void block(Words words, boolean positioned) {
 		levels.along(state.cycleModal(cycle.code()).plane().axis());
 		gather(words);
-		readLead(words);
+		lead.read(cycle, words);
 		if (!motion.axisWords(words) && !words.has('R')) {
 			return;
 		}
@@ -160,34 +149,11 @@ final class CannedCycles {
 	}
 
 	/**
-	 * A tapping cycle without F whose K is no whole number has its lead a turn there, as has one that calls its R plane ER (from memory).
-	 */
-	private void readLead(Words words) {
-		if (words.has('F')) {
-			lead = Optional.empty();
-		}
-		if (cycle.kind().taps() && leadWords) {
-			lead = words.has('I') ? Optional.of(words.setting('I')) : words.has('J') ? Optional.of(byInch(words.setting('J'))) : lead;
-			return;
-		}
-		boolean count = words.has('K') && words.value('K') == Math.rint(words.value('K'))
-				&& !(words.has('R') && words.ref('R').written().toUpperCase(Locale.ROOT).startsWith("E"));
-		if (cycle.kind().taps() && words.has('K') && !words.has('F') && !words.has('I') && !words.has('J') && !count) {
-			lead = Optional.of(words.setting('K'));
-		}
-	}
-
-	/** The lead a turn that threads an inch make, in program units. */
-	private Setting byInch(Setting threads) {
-		return new Setting(LengthUnit.INCH.mm() / threads.value() / state.unit.mm(), threads.word(), threads.why());
-	}
-
-	/**
 	 * Whether blocks that say nothing but places make a hole each without a word more: the plane is XY and nothing is unknown that a thread
 	 * depends on.
 	 */
 	boolean takesRows() {
-		boolean sure = levels.hasBottom() && (!cycle.kind().taps() || lead.isEmpty() && !Double.isNaN(levels.bottom())
+		boolean sure = levels.hasBottom() && (!cycle.kind().taps() || lead.said().isEmpty() && !Double.isNaN(levels.bottom())
 				&& state.unfollowed().isEmpty() && UnsureThread.sure(state.feed) && UnsureThread.sure(state.speed));
 		return levels.axis() == 2 && state.cycleModal(cycle.code()).plane() == Plane.XY && sure;
 	}
@@ -204,7 +170,7 @@ final class CannedCycles {
 		if (run.says()) {
 			says(new SaidAgain(cycle.start(), block));
 		}
-		Modal modal = modal();
+		Modal modal = lead.modal(cycle);
 		Point here = place.here();
 		double mm = state.unit.mm();
 		Point at = new Point(!Double.isNaN(run.x(0)) ? run.x(0) * mm : here.x(), !Double.isNaN(run.y(0)) ? run.y(0) * mm
@@ -257,7 +223,7 @@ final class CannedCycles {
 	private int repeats(Words words) {
 		for (int i = 0; i < repeatWords.length(); i++) {
 			char letter = repeatWords.charAt(i);
-			if (letter < 'A' || !words.has(letter) || letter == 'K' && lead.isPresent()
+			if (letter < 'A' || !words.has(letter) || letter == 'K' && lead.said().isPresent()
 					|| letter == 'K' && (words.has('I') || words.has('J'))) {
 				continue;
 			}
@@ -292,14 +258,14 @@ final class CannedCycles {
 
 	private void stroke(Words words, Point to, boolean positioned, int repeat) {
 		int axis = levels.axis();
-		Modal modal = modal();
+		Modal modal = lead.modal(cycle);
 		Point target = to.with(axis, levels.r());
 		Point at = place.frame().apply(target);
 		double end = place.frame().apply(target.with(axis, levels.bottom())).along(axis);
 		double start = place.frame().apply(target.with(axis, levels.initial())).along(axis);
 		double resolution = Motion.finer(motion.resolution(words), words.has('R') ? state.resolution(words, 'R') : 0);
 		if (cycle.kind().taps()) {
-			unsure.stroke(words, cycle, levels.hasBottom(), at, end, lead.orElse(state.feed));
+			unsure.stroke(words, cycle, levels.hasBottom(), at, end, lead.said().orElse(state.feed));
 			rigidByCycle = true;
 			nowhere = false;
 		} else {
@@ -307,13 +273,6 @@ final class CannedCycles {
 		}
 		out.step(new Step.Stroke(words.block(), modal, cycle, at, start, at.along(axis), end, positioned, repeat, resolution));
 		place.moveTo(at.with(axis, levels.behind(start, at.along(axis))));
-	}
-
-	private Modal modal() {
-		Optional<SpindleTurn> turn = !leadWords ? Optional.empty() : Optional.of(cycle.kind() == Cycle.Kind.TAP ? SpindleTurn.CLOCKWISE
-				: SpindleTurn.COUNTERCLOCKWISE);
-		return lead.isPresent() ? state.leadModal(lead, Optional.empty(), turn) : pitchFeed ? state.pitchModal(cycle.code())
-				: state.cycleModal(cycle.code());
 	}
 
 	private void checkPlaces() {
