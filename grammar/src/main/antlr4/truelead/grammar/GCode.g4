@@ -67,6 +67,13 @@ import org.antlr.v4.runtime.misc.Interval;
 				&& (behind == '.' || Character.isDigit(behind));
 	}
 
+	/** Whether a dollar sign stands behind a word and before one digit; before more, S was typed with the wrong shift key. */
+	private boolean spindleFollows() {
+		boolean behindWord = before != null && (before.getType() == NUMBER || before.getType() == RBRACK);
+		int behind = _input.LA(2);
+		return behindWord && Character.isDigit(_input.LA(1)) && !Character.isDigit(behind) && behind != '.';
+	}
+
 	private void comment() {
 		_input.seek(Parentheses.commentEnd(_input, _tokenStartCharIndex));
 	}
@@ -281,6 +288,8 @@ DOT           : '.' ;
 SPACES        : SPACE+ -> skip ;
 /* RS-274: a radius about the program's zero, and an angle there. */
 POLAR         : '@' | '^' ;
+/* Which spindle the words before it are for, as RS-274 has it with several (from memory): M3 S400 $1. */
+SPINDLE       : '$' { spindleFollows() }? { setType(GCodeParser.POLAR); } ;
 OTHER         : . ;
 
 fragment DIGIT      : [0-9] ;

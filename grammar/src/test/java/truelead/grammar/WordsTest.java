@@ -40,6 +40,8 @@ class WordsTest {
 		"<SIDE>(M6)                        | angle_brackets{SIDE} parentheses{M6}",
 		"#1=[#65<#2]*[#98>3]               | #1:=([(#65 LT #2)] * [(#98 GT 3)])",
 		"O<SIDE>(M6)                       | O'SIDE' parentheses{M6}",
+		"M3 S400 $1                        | M3 S400 $1",
+		"G84 Z-18 F500$0 X[#1]$2           | G84 Z-18 F500 $0 X[#1] $2",
 		"M30%                              | M30 %",
 		"$FLANGE-2.MIN%                    | %",
 		"% TEXT BEHIND                     | %"

@@ -80,6 +80,9 @@ final class TappingLead {
 		}
 		if (words) {
 			leadWord(block);
+		} else if (block.synchronous() && block.has('E')) {
+			// threads an inch beside ,R1 (from memory)
+			say(Optional.of(byInch(block.setting('E'))));
 		} else if (isLead(block)) {
 			say(Optional.of(block.setting('K')));
 		} else if (speedForFeed(block)) {

@@ -55,4 +55,19 @@ class TappingLeadTest {
 		Samples.one(BY_Q.replace("Q.05", "Q.0357"), "feed-off-pitch", "Q.0357 advances 0.03570 in a turn, 1/4-20 UNC needs 0.05000: ");
 		assertThat(Samples.heard(BY_Q.replace("F500. Q.05 S500.1", "F25. Q.1 S500"))).as("pecks of a tenth").isEmpty();
 	}
+
+	@Test
+	void eIsThreadsAnInchWhereTheCycleAsksForSynchronousTapping() {
+		String inch = IN_STEP.replace("DRILL 6.8", "DRILL 5.1").replace("M8 TAP", "1/4-20 TAP").replace("G84.2 Z-18. R5. F1.25",
+				"G84 Z-15. R5. E20. ,R1");
+		assertThat(Samples.heard(inch)).isEmpty();
+		Samples.one(inch.replace("E20.", "E28."), "feed-off-pitch", "E28. advances 0.907 mm a turn, 1/4-20 UNC needs 1.270: ");
+	}
+
+	@Test
+	void whichSpindleIsMeantIsNoLead() {
+		String second = IN_STEP.replace("S400 M3", "S400 M3 $1").replace("G84.2 Z-18. R5. F1.25", "G84 Z-18. R5. F500. $1");
+		assertThat(Samples.heard(second)).isEmpty();
+		Samples.one(second.replace("F500. $1", "F400. $1"), "feed-off-pitch", "F400. at S400 advances 1.000 mm a turn, M8x1.25 needs 1.250: ");
+	}
 }

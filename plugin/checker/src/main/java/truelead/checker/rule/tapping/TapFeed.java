@@ -104,9 +104,9 @@ record TapFeed(TapStroke stroke, Setting feed, boolean perTurn, double speed, do
 		return written ? Math.min(half, MOST * lead) : COMPUTED * lead;
 	}
 
-	/** The F or K that is right for a lead, program units; of J of a cycle, the threads an inch. */
+	/** The F or K that is right for a lead, program units; of J or E of a cycle, the threads an inch. */
 	double right(double lead) {
-		boolean anInch = letter() == 'J' && stroke.step() instanceof Step.Stroke;
+		boolean anInch = (letter() == 'J' || letter() == 'E') && stroke.step() instanceof Step.Stroke;
 		return anInch ? LengthUnit.INCH.mm() / lead : lead / stroke.modal().unit().mm() * (perTurn ? 1 : speed);
 	}
 
