@@ -18,7 +18,8 @@ import truelead.checker.program.Setting;
 /** A program is followed from a tool change as if it had come there from its first block: nothing that was in force may be left behind. */
 class RestartTest {
 
-	private static final CannedCycles.Kept NO_CYCLE = new CannedCycles.Kept(Optional.empty(), CycleLevels.Kept.NONE, TappingLead.Kept.NONE, false, false);
+	private static final CannedCycles.Kept NO_CYCLE = new CannedCycles.Kept(Optional.empty(), CycleLevels.Kept.NONE,
+			TappingLead.Kept.NONE, false, false);
 
 	/** Made anew from the other fields when asked for; the state that a place belongs to. */
 	private static final Set<String> MADE_ANEW = Set.of("modal", "faceModal", "sideModal", "lockedModal", "pitchModal", "place", "state");

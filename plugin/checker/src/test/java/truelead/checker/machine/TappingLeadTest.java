@@ -68,6 +68,7 @@ class TappingLeadTest {
 	void whichSpindleIsMeantIsNoLead() {
 		String second = IN_STEP.replace("S400 M3", "S400 M3 $1").replace("G84.2 Z-18. R5. F1.25", "G84 Z-18. R5. F500. $1");
 		assertThat(Samples.heard(second)).isEmpty();
-		Samples.one(second.replace("F500. $1", "F400. $1"), "feed-off-pitch", "F400. at S400 advances 1.000 mm a turn, M8x1.25 needs 1.250: ");
+		Samples.one(second.replace("F500. $1", "F400. $1"), "feed-off-pitch",
+				"F400. at S400 advances 1.000 mm a turn, M8x1.25 needs 1.250: ");
 	}
 }

@@ -116,8 +116,8 @@ final class MillFacts {
 	}
 
 	/**
-	 * Whether the level that is taken for the surface is stated, or what made the hole where the pass is, or one near it along Z, went below
-	 * it; across a turned part level 0 is its axis.
+	 * Whether the level that is taken for the surface is stated, or what made the hole where the pass is, or one near it along Z, went
+	 * below it; across a turned part level 0 is its axis.
 	 */
 	static boolean reachesSurface(Work work, ThreadMilling operation, MillPass pass) {
 		Fact<Double> surface = operation.wanted().surface();
