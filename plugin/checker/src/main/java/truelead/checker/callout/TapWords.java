@@ -14,6 +14,7 @@ final class TapWords {
 	private static final Set<String> WITH_DRILL = Set.of("COMBI DRILL TAP", "COMBO DRILL TAP", "COMBINED DRILL TAP", "BOHR GEWINDEBOHRER",
 			"KOMBI GEWINDEBOHRER");
 	private static final Set<String> DENIALS = Set.of("NO", "NOT", "NEIN", "KEIN", "KEINEN", "NON", "PAS", "GEEN", "NEE");
+	private static final Set<String> YES = Set.of("YES", "JA", "OUI", "SI");
 
 	private final PartRow row;
 	private final List<Part> parts;
@@ -75,17 +76,23 @@ final class TapWords {
 		return false;
 	}
 
-	/** FORM? NO - CUT TAP, FORM TAP?? NO - CUT TAP, FORM TAP - NO, CUT, NOT FORM, NOT A FORM TAP, NO FORM TAP. */
+	/**
+	 * FORM? NO - CUT TAP, FORM TAP?? NO - CUT TAP, FORM TAP - NO, CUT, NOT FORM, NOT A FORM TAP, NO FORM TAP; and a question that nobody
+	 * says yes to, FORM? CUT.
+	 */
 	boolean denied(int i) {
 		int behind = i + 1;
 		boolean asked = false;
+		boolean question = false;
 		boolean apart = false;
 		while (behind < parts.size() && (sign(behind) || row.is(behind, Meaning.TAP) && !apart)) {
 			apart |= sign(behind);
 			asked |= sign(behind) && "?:".indexOf(((Part.Other) parts.get(behind)).text().charAt(0)) >= 0;
+			question |= sign(behind) && ((Part.Other) parts.get(behind)).text().startsWith("?");
 			behind++;
 		}
-		boolean answered = no(behind) && (asked || apart && (behind + 1 == parts.size() || sign(behind + 1)));
+		boolean answered = question && !says(behind, YES) || no(behind) && (asked || apart
+				&& (behind + 1 == parts.size() || sign(behind + 1)));
 		return answered || no(i - 1) || no(i - 2) && parts.get(i - 1).end() - parts.get(i - 1).start() == 1 && !sign(i - 1);
 	}
 
@@ -95,11 +102,13 @@ final class TapWords {
 	}
 
 	private boolean no(int i) {
-		if (i < 0 || i >= parts.size()) {
-			return false;
-		}
-		String text = parts.get(i) instanceof Part.Other o ? o.text() : parts.get(i) instanceof Part.Word w ? w.text() : "";
-		return row.is(i, Meaning.NOT) || DENIALS.contains(text.toUpperCase(Locale.ROOT));
+		return row.is(i, Meaning.NOT) || says(i, DENIALS);
+	}
+
+	private boolean says(int i, Set<String> words) {
+		String text = i < 0 || i >= parts.size() ? "" : parts.get(i) instanceof Part.Other o ? o.text()
+				: parts.get(i) instanceof Part.Word w ? w.text() : "";
+		return words.contains(text.toUpperCase(Locale.ROOT));
 	}
 
 	private boolean leadForm(int i) {
