@@ -87,7 +87,8 @@ class SaidInSubprogramsTest {
 	/** A title says nothing of one tool where another one works there too. */
 	@Test
 	void theTitleOfASubprogramOfSeveralToolsNamesNone() {
-		String shared = TITLED.replace("M98 P1001\n", "M98 P1001\nT3 M6 (CENTRE DRILL)\nM98 P1001\n");
+		String shared = TITLED.replace("M98 P1001\n", "#1=1\nM98 P1001\nT3 M6 (CENTRE DRILL)\n#1=3\nM98 P1001\n")
+				.replace("G43 H1 ", "G43 H#1 ");
 		assertThat(loud(shared.replace("(DRILL 8.5)", "(DRILL 9.0)"))).isEmpty();
 	}
 

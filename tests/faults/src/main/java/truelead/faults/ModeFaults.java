@@ -54,6 +54,11 @@ final class ModeFaults {
 			op.tool.h = other;
 			return length(op);
 		})));
+		all.add(Fault.of("countersink with another tool's length offset", "length-offset-missing", Aim.at(HoleMaking.class,
+				h -> h.tool.kind == Tool.Kind.CHAMFER, (job, hole, dice) -> {
+			hole.tool.h = job.drilling(hole.features.get(0)).tool.number;
+			return length(hole);
+		})));
 		all.add(Fault.of("tap runs dry", "coolant-off", Aim.tap(t -> true, (job, tap, dice) -> {
 			tap.coolant = false;
 			return Aim.join(Aim.numbers(tap), Aim.marks(tap, "change", "length"));

@@ -33,10 +33,13 @@ final class CycleEndedAtEachHole extends RowByRow {
 		return true;
 	}
 
-	/** A drilling block of its own is how a program says that a hole is for something else. */
+	/**
+	 * A drilling block of its own is how a program says that a hole is for something else, and holes that are operations by themselves are
+	 * compared with none.
+	 */
 	@Override
 	public Set<String> mayFallSilent() {
-		return Set.of("hole-skipped");
+		return Set.of("hole-skipped", "drill-too-deep");
 	}
 
 	/** A wrong callout is told of at the first operation of a tool; what follows from it at the others is still told there. */

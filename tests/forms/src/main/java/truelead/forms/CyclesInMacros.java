@@ -2,6 +2,7 @@ package truelead.forms;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import truelead.grammar.Block;
 import truelead.grammar.Element;
 
@@ -45,5 +46,11 @@ final class CyclesInMacros implements Form {
 			}
 		}
 		return macros.behind(lines);
+	}
+
+	/** What is said of the block of a cycle is said once for all operations that run the macro it stands in. */
+	@Override
+	public Set<String> mayFallSilent() {
+		return Set.of("hole-missing", "spindle-not-turning", "callout-missing");
 	}
 }

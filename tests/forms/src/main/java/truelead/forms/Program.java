@@ -144,11 +144,29 @@ record Program(List<Block> blocks, boolean turning, boolean inch, boolean asWrit
 				"TOOL:", "SURFACE:", "SURFACE", "BOTTOM");
 	}
 
-	/** Comments that may name tools by their numbers: one with the number of a tool in it. */
+	/** Comments that may name tools by their numbers: one with the number of a tool in it, by itself or behind the letter of one. */
 	Optional<String> toolsInComments() {
 		List<String> numbers = tools();
 		return why("speaks of tools by their numbers", blocks.stream().flatMap(block -> block.comments().stream())
-				.anyMatch(comment -> numbers.stream().anyMatch(number -> comment.text().contains(number))));
+				.anyMatch(comment -> numbers.stream().anyMatch(number -> holds(comment.text(), number))));
+	}
+
+	private static boolean holds(String text, String number) {
+		for (int at = text.indexOf(number); at >= 0; at = text.indexOf(number, at + 1)) {
+			int start = at;
+			while (start > 0 && text.charAt(start - 1) == '0') {
+				start--;
+			}
+			int end = at + number.length();
+			char before = start > 0 ? Character.toUpperCase(text.charAt(start - 1)) : ' ';
+			char behind = end < text.length() ? text.charAt(end) : ' ';
+			// M6X1, 5.2 and 12 hold no number of a tool
+			if (!Character.isDigit(behind) && behind != '.' && !Character.isDigit(before) && before != '.'
+					&& (!Character.isLetter(before) || "THD".indexOf(before) >= 0)) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	/** Remarks marked otherwise than by parentheses. */

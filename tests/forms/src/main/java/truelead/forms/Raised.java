@@ -44,7 +44,7 @@ final class Raised extends BlockByBlock {
 	/** Where the top of the work is no longer at zero only a note or the R plane tells it. */
 	@Override
 	public Set<String> mayFallSilent() {
-		return Set.of("deep-thread", "start-too-close", "thread-too-short", "not-through", "tap-through-fixture", "countersink-too-small",
-				"reach-too-short", "helix-too-short", "exit-scars-thread");
+		return Set.of("deep-thread", "start-too-close", "thread-too-short", "not-through", "tap-through-fixture", "drill-too-deep",
+				"countersink-too-small", "reach-too-short", "helix-too-short", "exit-scars-thread");
 	}
 }

@@ -13,6 +13,8 @@ final class TapWords {
 	/** The phrases that name a tool which drills and taps. */
 	private static final Set<String> WITH_DRILL = Set.of("COMBI DRILL TAP", "COMBO DRILL TAP", "COMBINED DRILL TAP", "BOHR GEWINDEBOHRER",
 			"KOMBI GEWINDEBOHRER");
+	private static final Set<String> DENIALS = Set.of("NO", "NOT", "NEIN", "KEIN", "KEINEN", "NON", "PAS", "GEEN", "NEE");
+	private static final Set<String> YES = Set.of("YES", "JA", "OUI", "SI");
 
 	private final PartRow row;
 	private final List<Part> parts;
@@ -64,19 +66,49 @@ final class TapWords {
 		return false;
 	}
 
-	/** FORM? NO - CUT TAP, NOT FORM, NO FORM TAP. */
-	private boolean denied(int i) {
+	/** Whether it is called a cutting tap as well: which of the two it is nobody knows. */
+	boolean cutting() {
+		for (int i = 0; i < parts.size(); i++) {
+			if (row.is(i, Meaning.CUT) && row.is(row.nextWord(i), Meaning.TAP) && !denied(i)) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	/**
+	 * FORM? NO - CUT TAP, FORM TAP?? NO - CUT TAP, FORM TAP - NO, CUT, NOT FORM, NOT A FORM TAP, NO FORM TAP; and a question that nobody
+	 * says yes to, FORM? CUT.
+	 */
+	boolean denied(int i) {
 		int behind = i + 1;
-		while (behind < parts.size() && parts.get(behind) instanceof Part.Other sign
-				&& (sign.text().equals("?") || sign.text().equals(":"))) {
+		boolean asked = false;
+		boolean question = false;
+		boolean apart = false;
+		while (behind < parts.size() && (sign(behind) || row.is(behind, Meaning.TAP) && !apart)) {
+			apart |= sign(behind);
+			asked |= sign(behind) && "?:".indexOf(((Part.Other) parts.get(behind)).text().charAt(0)) >= 0;
+			question |= sign(behind) && ((Part.Other) parts.get(behind)).text().startsWith("?");
 			behind++;
 		}
-		return behind > i + 1 && no(behind) || no(i - 1);
+		boolean answered = question && !says(behind, YES) || no(behind) && (asked || apart
+				&& (behind + 1 == parts.size() || sign(behind + 1)));
+		return answered || no(i - 1) || no(i - 2) && parts.get(i - 1).end() - parts.get(i - 1).start() == 1 && !sign(i - 1);
+	}
+
+	private boolean sign(int i) {
+		return i >= 0 && i < parts.size() && parts.get(i) instanceof Part.Other sign
+				&& sign.text().chars().noneMatch(Character::isLetterOrDigit);
 	}
 
 	private boolean no(int i) {
-		return row.meaning(i).filter(m -> m == Meaning.NOT || m == Meaning.NO && ((Part.Word) parts.get(i)).text().equals("NO"))
-				.isPresent();
+		return row.is(i, Meaning.NOT) || says(i, DENIALS);
+	}
+
+	private boolean says(int i, Set<String> words) {
+		String text = i < 0 || i >= parts.size() ? "" : parts.get(i) instanceof Part.Other o ? o.text()
+				: parts.get(i) instanceof Part.Word w ? w.text() : "";
+		return words.contains(text.toUpperCase(Locale.ROOT));
 	}
 
 	private boolean leadForm(int i) {

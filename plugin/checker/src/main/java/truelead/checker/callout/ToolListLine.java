@@ -3,6 +3,7 @@ package truelead.checker.callout;
 import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.antlr.v4.runtime.CharStreams;
 import org.antlr.v4.runtime.Token;
@@ -29,6 +30,10 @@ public record ToolListLine(int number, String text) {
 	private static final Set<String> STEPS = Set.of("N", "OP");
 	private static final Set<String> NUMBER = Set.of("N", "NUMBER", "NUM");
 	private static final Set<String> PLACES = Set.of("H", "POT", "POCKET", "PKT", "POS", "STATION", "STA", "STN", "PLATZ", "PL", "POSTE");
+	/** Of tools that stand in for one another when one is worn. */
+	private static final Set<String> GROUPS = Set.of("GROUP", "GRP", "GRUPPE");
+	/** Words before those: TOOL LIFE GROUP 3. */
+	private static final Set<String> BEFORE_PLACES = Set.of("TOOL", "LIFE");
 	/** What people write beside a tool stands at every change to it again. */
 	private static final Remembered<String, Optional<ToolListLine>> READ = new Remembered<>(4000, ToolListLine::readFresh);
 
@@ -182,6 +187,28 @@ public record ToolListLine(int number, String text) {
 	 * the program has to tell.
 	 */
 	public static Optional<ToolListLine> bare(String comment) {
+		return bare(comment, 2);
+	}
+
+	/** The same where a single blank stands between number and tool, {@code 5 M6 TAP}: it may well be a count of holes. */
+	public static Optional<ToolListLine> bareByBlank(String comment) {
+		return bare(comment, 1);
+	}
+
+	/** The number of a comment that says no more, {@code 5}, {@code T5} or {@code #5}: the tool stands in the comment behind it. */
+	public static OptionalInt numberAlone(String comment) {
+		String text = comment.strip();
+		String digits = !text.isEmpty() && "Tt#".indexOf(text.charAt(0)) >= 0 ? text.substring(1) : text;
+		return !digits.isEmpty() && whole(digits) ? OptionalInt.of(Integer.parseInt(digits)) : OptionalInt.empty();
+	}
+
+	/** What a comment says of a tool whose number stands elsewhere; empty where it names no tool. */
+	public static Optional<ToolListLine> of(int number, String comment) {
+		return Optional.of(new ToolListLine(number, comment)).filter(line -> CalloutReader.readComment(comment).tool().isPresent());
+	}
+
+	/** @param blanks how many blanks at least stand between a number without a sign and its tool */
+	private static Optional<ToolListLine> bare(String comment, int blanks) {
 		int start = 0;
 		while (start < comment.length() && !Character.isLetterOrDigit(comment.charAt(start)) && comment.charAt(start) != '#'
 				&& comment.charAt(start) != '.') {
@@ -201,7 +228,7 @@ public record ToolListLine(int number, String text) {
 		boolean stroke = unknown < 0 && comment.charAt(sign) == '/' && sign > end;
 		boolean marked = stroke || (unknown >= 0 ? ":=" : ":=)|").indexOf(comment.charAt(sign)) >= 0
 				|| unknown < 0 && comment.charAt(sign) == '-' && sign > end;
-		boolean column = unknown < 0 && (sign > end + 1 || comment.charAt(end) == '\t');
+		boolean column = unknown < 0 && (sign >= end + blanks || comment.charAt(end) == '\t');
 		String text = comment.substring(marked ? stroke ? behindOffset(comment, sign + 1) : sign + 1 : sign);
 		boolean tool = (marked || column || letters >= 0 && sign > end) && CalloutReader.readComment(text).tool().isPresent();
 		return tool ? Optional.of(new ToolListLine(Integer.parseInt(comment.substring(start, end)), text)) : Optional.empty();
@@ -241,9 +268,25 @@ public record ToolListLine(int number, String text) {
 	}
 
 	/** Where the number stands behind the word of an offset or a place that begins at start; -1 without one. */
-	private static int place(String comment, int start) {
+	private static int place(String comment, int from) {
+		int start = from;
 		int end = behindWord(comment, start);
-		return PLACES.contains(comment.substring(start, end).toUpperCase(Locale.ROOT)) ? behindSigns(comment, end) : -1;
+		while (BEFORE_PLACES.contains(comment.substring(start, end).toUpperCase(Locale.ROOT))) {
+			start = behindBlanks(comment, end);
+			end = behindWord(comment, start);
+		}
+		String word = comment.substring(start, end).toUpperCase(Locale.ROOT);
+		return PLACES.contains(word) || GROUPS.contains(word) ? behindSigns(comment, end) : -1;
+	}
+
+	/** Whether a line of a list numbers a group of tools, {@code TOOL LIFE GROUP 3 M8 TAP}. */
+	public static boolean isOfGroup(String comment) {
+		return GROUPS.stream().anyMatch(comment.toUpperCase(Locale.ROOT)::contains) && place(comment, 0) >= 0;
+	}
+
+	/** The same tool by another number. */
+	public ToolListLine by(int another) {
+		return new ToolListLine(another, text);
 	}
 
 	/** The same behind a short word that means nothing in the trade: another language's for a tool, perhaps. */

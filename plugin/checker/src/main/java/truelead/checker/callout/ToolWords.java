@@ -79,7 +79,11 @@ final class ToolWords {
 					add(ToolKind.TAP, i);
 				}
 			}
-			case FORM_TAP -> add(ToolKind.FORM_TAP, i);
+			case FORM_TAP -> {
+				if (!tap.denied(i)) {
+					add(ToolKind.FORM_TAP, i);
+				}
+			}
 			case THREAD_MILL -> add(ToolKind.THREAD_MILL, i);
 			case DIE -> add(ToolKind.DIE, i);
 			case DIE_HEAD -> add(ToolKind.DIE_HEAD, i);
@@ -147,7 +151,8 @@ final class ToolWords {
 		if (hole || row.meaning(row.nextWord(i)).filter(Meaning::drills).isPresent()) {
 			return;
 		}
-		ToolKind kind = tap.forming() || row.has(Meaning.FORM_TAP) ? ToolKind.FORM_TAP
+		boolean forms = tap.forming() || IntStream.range(0, parts.size()).anyMatch(at -> row.is(at, Meaning.FORM_TAP) && !tap.denied(at));
+		ToolKind kind = forms && tap.cutting() ? ToolKind.TAP : forms ? ToolKind.FORM_TAP
 				: tap.styles().stream().anyMatch(s -> s.compareTo(TapStyle.STRAIGHT_FLUTE) <= 0) || row.has(Meaning.CUT)
 				? ToolKind.CUTTING_TAP : ToolKind.TAP;
 		if (named.stream().noneMatch(n -> n.kind() == ToolKind.FORM_TAP)) {

@@ -7,6 +7,7 @@ import java.util.Set;
 import truelead.checker.callout.Callout;
 import truelead.checker.callout.CalloutReader;
 import truelead.checker.callout.CommentReading;
+import truelead.checker.callout.ToolListLine;
 import truelead.checker.callout.ToolListParts;
 import truelead.checker.chunk.ChunkFacts;
 import truelead.checker.job.NoteReader;
@@ -171,6 +172,12 @@ final class ChunkScan {
 		return end;
 	}
 
+	/** (5) before (M6 TAP): the number of a line of a list, with another comment behind it. */
+	private static boolean number(Element.Comment comment, Block block) {
+		return ToolListLine.numberAlone(comment.text()).isPresent() && block.elements().stream().anyMatch(element ->
+				element instanceof Element.Comment tool && tool.span().start() > comment.span().start());
+	}
+
 	private void read(int line, Block block) {
 		boolean code = false;
 		boolean change = false;
@@ -205,7 +212,7 @@ final class ChunkScan {
 		for (Element element : block.elements()) {
 			if (element instanceof Element.Comment comment
 					&& (comment.text().indexOf(':') >= 0 || CalloutReader.mayHoldCallout(comment.text())
-							|| change && CalloutReader.sizeAlone(comment.text()))) {
+							|| change && CalloutReader.sizeAlone(comment.text()) || !code && number(comment, block))) {
 				remark(line, comment, tool, code);
 			}
 		}

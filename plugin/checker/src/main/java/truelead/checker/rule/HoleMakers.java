@@ -1,23 +1,29 @@
 package truelead.checker.rule;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import truelead.checker.hole.Cut;
 import truelead.checker.hole.Hole;
 import truelead.checker.machine.Modal;
 import truelead.checker.pass.MillPass;
+import truelead.checker.thread.ToolKind;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /**
- * The drills and reamers that make the holes of threads: each once for every state of the machine that it goes in with, at a typical hole.
+ * The drills and reamers that make the holes of threads, and what spots and countersinks them and is called so: each once for every state
+ * of the machine that it goes in with, at a typical hole.
  */
 public final class HoleMakers {
 
+	private static final Set<ToolKind> OF_EDGES = EnumSet.of(ToolKind.SPOT_DRILL, ToolKind.CENTRE_DRILL, ToolKind.COUNTERSINK);
+
 	/**
-	 * A drill or reamer that goes in.
+	 * A tool that goes in.
 	 *
 	 * @param cut       what it does at the first such hole
 	 * @param operation the first operation that threads it
@@ -45,11 +51,12 @@ public final class HoleMakers {
 	}
 
 	private void add(Hole hole, int order, ThreadingOperation operation) {
-		for (Cut cut : hole.makingBefore(order)) {
+		for (Cut cut : hole.cuts()) {
 			int stay = cut.tool().index();
 			Modal modal = cut.step().modal();
-			boolean makes = cut.kind().drills() || cut.kind() == Cut.Kind.REAM;
-			if (makes && stay != operation.tool().index() && seen[stay] != modal) {
+			boolean makes = cut.kind().drills() || cut.kind() == Cut.Kind.REAM || cut.kind().atEdge() && cut.tool().facts().kind()
+					.filter(kind -> kind.stated() && OF_EDGES.contains(kind.value())).isPresent();
+			if (makes && cut.order() < order && stay != operation.tool().index() && seen[stay] != modal) {
 				seen[stay] = modal;
 				all.add(new Maker(cut, operation));
 			}

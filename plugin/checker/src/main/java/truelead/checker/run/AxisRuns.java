@@ -117,6 +117,11 @@ public final class AxisRuns {
 		double to = AxisRun.to(step).along(axis);
 		boolean inwards = (to - level) * direction > 0;
 		boolean feedIn = inwards && !AxisRun.rapid(step);
+		if (inwards && !feedIn && out.isPresent() && cameBack() && (to - deepest) * direction > SAME) {
+			// below all that is cut in rapid: the sign of a retract is lost, and the hole is made all the same
+			close();
+			return;
+		}
 		if (feedIn && out.isPresent() && cameBack() && !((to - deepest) * direction > SAME)) {
 			close();
 			begin(step, axis, inSpindle, order);

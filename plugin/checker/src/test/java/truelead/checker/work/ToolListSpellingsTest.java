@@ -45,6 +45,11 @@ class ToolListSpellingsTest {
 			"(| T4 | DRILL | D8.5 | L110 |)~(| T5 | TAP M10 | D10 | L90 |)",
 			"(*** T4 DRILL 8.5 ***)~(*** T5 TAP M10 ***)",
 			"(4: BOHRER 8.5MM)~(5: GEWINDEBOHRER M10)",
+			"(4) (DRILL 8.5)~(5) (M10 TAP)",
+			"(T4)(DRILL 8.5)~(T5)(M10 TAP)",
+			"(4 DRILL 8.5)~(5 M10 TAP)",
+			"(GROUP 4: DRILL 8.5)~(GROUP 5: M10 TAP)",
+			"(TOOL LIFE GROUP 4 = DRILL 8.5 T11 T12)~(TOOL LIFE GROUP 5 = M10 TAP T21 T22)",
 			"(4 = DRILL 8.5)~(5 = TAP M10)~(6 = SPOT DRILL)",
 			"; 4) DRILL 8.5~; 5) TAP M10",
 			"; 4 - DRILL 8.5~; 5 - M10 TAP",
@@ -138,5 +143,19 @@ class ToolListSpellingsTest {
 		assertThat(Samples.findings("(1: DRILL 5.0)", "(2: M6 TAP)", "G21 G90", "T2 M6", "S2500 M3", "G0 X0 Y0", "G81 Z-18 R2 F300", "G80",
 				"T1 M6", "S500 M3", "G0 X0 Y0", "G84 Z-12 R5 F500", "G80", "M30")).extracting(Finding::rule)
 				.doesNotContain("tap-in-drilling-cycle", "drill-in-tapping-cycle");
+	}
+
+	@Test
+	void aGroupIsCalledByItsNumberAboveARoundOne() {
+		List<String> blocks = new ArrayList<>(List.of("(GRP 4 DRILL 8.5)", "(GRP 5 M10 TAP)"));
+		BLOCKS.forEach(block -> blocks.add(block.replace("T4", "T104").replace("T5", "T105")));
+		assertThat(kinds(Samples.work(blocks.toArray(String[]::new)))).containsExactly(104, 105);
+	}
+
+	@Test
+	void countsOfHolesAreNoNumbersOfTools() {
+		List<String> blocks = new ArrayList<>(List.of("(5 M6 TAP)", "(4 M10 TAP)"));
+		blocks.addAll(BLOCKS);
+		assertThat(kinds(Samples.work(blocks.toArray(String[]::new)))).as("they do not rise").isEmpty();
 	}
 }

@@ -47,7 +47,7 @@ public final class DrillTooDeep extends HoleRule {
 		for (Visit visit : visits.typical()) {
 			for (Cut cut : visit.hole().makingBefore(visit.order())) {
 				Optional<Draft> draft = cut.kind().drills() ? tooDeep(cut, visit.bottom()).or(() -> inOneStroke(cut, visit))
-						: Optional.empty();
+						.or(() -> DrilledPast.of(this, cut, operation.wanted())) : Optional.empty();
 				if (draft.isPresent()) {
 					found.accept(draft.get());
 					return;

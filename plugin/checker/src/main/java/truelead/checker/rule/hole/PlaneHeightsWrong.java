@@ -248,6 +248,13 @@ public final class PlaneHeightsWrong extends HoleRule {
 		}
 		OptionalDouble edge = stroke.hole().edgeBefore(stroke.order()).stream().filter(c -> !Double.isNaN(c.tip()))
 				.mapToDouble(Cut::tip).findFirst();
+		double wide = tapping.wanted().thread().map(t -> t.value().diameter()).orElse(0.0);
+		for (Cut cut : stroke.hole().makingBefore(stroke.order())) {
+			// through a clearance drilled wider than the thread the tap may go in rapid
+			boolean deeper = edge.isPresent() && stroke.direction() * (cut.tip() - edge.getAsDouble()) > 0;
+			edge = deeper && cut.diameter().filter(d -> d.value() > wide).isPresent() && cut.tip() != stroke.hole().deepestBefore(
+					stroke.order()).map(Cut::tip).orElse(Double.NaN) ? OptionalDouble.of(cut.tip()) : edge;
+		}
 		// what is implied is no lower than the lowest R, unless it is the floor of a wider opening
 		return edge.isPresent() || surface.source() != FactSource.IMPLIED ? edge : OptionalDouble.of(surface.value());
 	}

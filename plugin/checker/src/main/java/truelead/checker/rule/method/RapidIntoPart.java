@@ -44,6 +44,9 @@ public final class RapidIntoPart implements Rule {
 
 	@Override
 	public void check(Work work, Consumer<Finding> found) {
+		if (work.shop().profile().isLathe()) {
+			LatheApproach.of(this, work).forEach(draft -> found.accept(draft.finding()));
+		}
 		if (work.shop().profile().isLathe() || work.operationsOfProgram().isEmpty()) {
 			return;
 		}

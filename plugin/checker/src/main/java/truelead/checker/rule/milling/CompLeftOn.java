@@ -1,6 +1,7 @@
 package truelead.checker.rule.milling;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.machine.Compensation;
 import truelead.checker.machine.Step;
@@ -11,14 +12,16 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
+import truelead.checker.rule.Slip;
 import truelead.checker.tool.CompensationChange;
+import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadMilling;
 import truelead.checker.work.TimedEvent;
 import truelead.checker.work.Work;
 
 /**
  * A thread mill's compensation is still on at the next tool change or at the program's end: the next tool runs off its path by the old
- * radius.
+ * radius. Or any tool's is on in a tapping cycle.
  */
 public final class CompLeftOn implements Rule {
 
@@ -31,7 +34,15 @@ public final class CompLeftOn implements Rule {
 	}
 
 	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.UNREAD_BLOCK, Slip.PART_UNKNOWN, Slip.NO_TAP);
+	}
+
+	@Override
 	public void check(Work work, Consumer<Finding> found) {
+		if (!work.shop().profile().isLathe()) {
+			work.tappings().forEach(tapping -> inCycle(work, tapping).ifPresent(found));
+		}
 		for (ThreadMilling operation : work.threadMillings()) {
 			Optional<TimedEvent> end = work.course().eventsAfter(operation.lastOrder()).stream()
 					.filter(e -> (e.event().kind() == EventKind.TOOL_CHANGE || e.event().kind() == EventKind.PROGRAM_END))
@@ -44,6 +55,19 @@ public final class CompLeftOn implements Rule {
 				onTheWay(work, operation).ifPresent(found);
 			}
 		}
+	}
+
+	/** A tapping cycle under compensation, which most controls refuse (common practice, no source). */
+	private Optional<Finding> inCycle(Work work, Tapping tapping) {
+		return tapping.strokes().typical().stream().filter(stroke -> stroke.step() instanceof Step.Stroke
+				&& stroke.modal().compensation() != Compensation.OFF).findFirst().map(stroke -> {
+			String code = stroke.modal().compensation() == Compensation.LEFT ? "G41" : "G42";
+			Draft draft = Draft.of(this, Severity.ERROR, Location.of(stroke.block()), code + " is still on in the tapping cycle: the "
+					+ "control stops, or the tap goes down beside its hole by a cutter's radius; G40 before it").on(tapping);
+			work.course().compensation().before(stroke.order()).ifPresent(change -> draft.related(change.step().block(), "where " + code
+					+ " began"));
+			return draft.finding();
+		});
 	}
 
 	/** Compensation that is still on when the cutter goes up and over to another hole. */

@@ -108,7 +108,8 @@ final class DrillSpindle {
 				+ " does not turn the spindle").orElse("no S is in force")
 				: stop.map(word -> Figures.written(word) + " stopped the spindle").orElse("nothing starts the spindle");
 		Draft draft = Draft.of(rule, others ? Severity.ERROR : Severity.WARNING, Location.of(cut.block()), why + " before "
-				+ cut.tool().name() + " drills: it breaks, and the holes are not there for the thread; S and M3 before it goes in");
+				+ cut.tool().name() + (cut.kind().atEdge() ? " goes in: it breaks; S and M3 before it"
+						: " drills: it breaks, and the holes are not there for the thread; S and M3 before it goes in"));
 		stop.ifPresent(word -> draft.related(Location.of(word), "the spindle stop"));
 		return Optional.of(draft);
 	}

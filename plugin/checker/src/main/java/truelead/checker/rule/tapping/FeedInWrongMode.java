@@ -6,8 +6,10 @@ import java.util.Set;
 import java.util.function.Consumer;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Modal;
+import truelead.checker.machine.Step;
 import truelead.checker.program.FeedMode;
 import truelead.checker.program.Location;
+import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
@@ -74,6 +76,12 @@ public final class FeedInWrongMode extends TappingRule {
 		if (!tapping.method().taps()) {
 			return;
 		}
+		Optional<TapStroke> timed = tapping.strokes().typical().stream().filter(stroke -> stroke.step() instanceof Step.Stroke
+				&& stroke.modal().feedMode() == FeedMode.INVERSE_TIME).findFirst();
+		if (timed.isPresent()) {
+			timed.flatMap(stroke -> stroke.modal().feedModeStated().map(word -> timed(stroke, word))).ifPresent(found);
+			return;
+		}
 		if (thread.isEmpty()) {
 			TapFeed.alike(tapping, feed -> otherMode(feed).filter(other -> NoLead.unless(feed.advance(), other.advance())).isPresent())
 					.stream().findFirst().ifPresent(feed -> found.accept(unnamed(work, feed)));
@@ -85,6 +93,14 @@ public final class FeedInWrongMode extends TappingRule {
 		if (!feeds.isEmpty()) {
 			found.accept(draft(work, feeds, thread.get()));
 		}
+	}
+
+	/** Under inverse time F says how long a move takes, which in a cycle is nothing that goes with the spindle. */
+	private Draft timed(TapStroke stroke, WordRef word) {
+		String mode = Figures.written(word);
+		return Draft.of(this, Severity.ERROR, stroke.feed(), stroke.block(), mode
+				+ " is in force, under which F says how long a move takes and not how far the tap advances: the control stops, or the "
+				+ "tap is not led by its pitch; the word for feed per minute before the cycle").related(Location.of(word), "the feed mode");
 	}
 
 	/** The same F read in the other mode. */

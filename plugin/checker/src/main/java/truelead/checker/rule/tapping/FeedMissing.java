@@ -70,7 +70,8 @@ public final class FeedMissing extends TappingRule {
 				&& !maker.cut().step().modal().feed().isSet() && !byName(maker.cut().step()) && isFed(maker.operation())
 				&& told.add(maker.cut().tool().index()))
 				.map(maker -> Draft.of(this, Severity.ERROR, Location.of(maker.cut().block()), "no F is in force where "
-						+ maker.cut().tool().name() + " drills: the control stops there; F in this block").on(maker.operation()).finding());
+						+ maker.cut().tool().name() + (maker.cut().kind().atEdge() ? " goes in" : " drills")
+						+ ": the control stops there; F in this block").on(maker.operation()).finding());
 	}
 
 	private static boolean byName(Step step) {

@@ -25,8 +25,8 @@ import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
 
 /**
- * The program's other tools run with their length offsets, and the threading tool, or the drill of its holes, runs with none or with
- * another tool's.
+ * The program's other tools run with their length offsets, and the threading tool, or a drill or countersink of its holes, runs with none
+ * or with another tool's.
  */
 public final class LengthOffsetMissing implements Rule {
 
@@ -162,8 +162,8 @@ public final class LengthOffsetMissing implements Rule {
 	}
 
 	/**
-	 * The only tool that runs with another offset, where it makes the holes of threads: they are too deep or too shallow. The first tool
-	 * may be the one that the others are measured by.
+	 * The only tool that runs with another offset, where it makes the holes of threads, or spots or countersinks them: they are too deep or
+	 * too shallow. The first tool may be the one that the others are measured by.
 	 */
 	private void drills(Work work, Offsets offsets, BitSet checked, Consumer<Finding> found) {
 		Set<Integer> suspects = new HashSet<>();
@@ -176,7 +176,10 @@ public final class LengthOffsetMissing implements Rule {
 		for (HoleMakers.Maker maker : suspects.isEmpty() ? List.<HoleMakers.Maker>of() : HoleMakers.of(work)) {
 			ToolUse tool = maker.cut().tool();
 			boolean alone = noOther(offsets.first(), tool);
-			if (suspects.remove(tool.index()) && tool.change().isPresent() && (!alone || offsets.own().contains(tool.number()))) {
+			boolean measuring = maker.cut().kind().atEdge() && tool.summary().lengthOffsets().isEmpty()
+					&& tool.index() == offsets.first().get(0).index();
+			if (suspects.remove(tool.index()) && !measuring && tool.change().isPresent()
+					&& (!alone || offsets.own().contains(tool.number()))) {
 				work.dependsOnAll();
 				(alone ? anotherTools(tool, offsets) : check(tool, work, offsets))
 						.ifPresent(said -> found.accept(said.on(maker.operation()).finding()));

@@ -18,7 +18,6 @@ import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.rule.ToolName;
 import truelead.checker.stroke.TapStroke;
-import truelead.checker.thread.ThreadSpec;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
@@ -77,41 +76,57 @@ public final class SpeedOverLimit extends TappingRule {
 					.from("limit for tapping", most, "machine profile " + work.shop().profile().name()));
 		}
 		double most = highest(tapping.wanted().stock().map(Fact::value), ToolName.forms(tapping.tool().facts()));
-		return tapping.wanted().thread().filter(thread -> surface(thread, speed) > most)
-				.map(thread -> surface(tapping, stroke, thread, surface(thread, speed), most))
-				.or(() -> tapping.wanted().thread().filter(thread -> surface(thread, speed) > LEISURELY)
-						.flatMap(thread -> fasterThanItsDrill(stroke, thread, speed)))
-				.or(() -> tapping.wanted().thread().filter(thread -> surface(thread, speed) > SLOW)
-						.flatMap(thread -> leftOver(tapping, stroke, thread)));
+		return Turned.of(tapping, stroke).flatMap(turned -> {
+			double surface = surface(turned.diameter(), speed);
+			Optional<Draft> fast = surface > most ? Optional.of(surface(tapping, stroke, turned, surface, most)) : Optional.empty();
+			return fast.or(() -> surface > LEISURELY ? fasterThanItsDrill(stroke, turned, speed) : Optional.empty())
+					.or(() -> surface > SLOW ? leftOver(tapping, stroke, turned) : Optional.empty());
+		});
+	}
+
+	/**
+	 * What turns: the tap of the thread wanted, or, where nothing names that, a tap that is at least as wide as the drill of its hole.
+	 *
+	 * @param diameter mm
+	 * @param from     where the diameter is from
+	 */
+	private record Turned(String name, double diameter, Fact<?> from) {
+
+		static Optional<Turned> of(Tapping tapping, TapStroke stroke) {
+			return tapping.wanted().thread().map(thread -> new Turned(thread.value().withoutClass().designation(),
+					thread.value().diameter(), thread)).or(() -> stroke.hole().sizedBefore(stroke.order())
+							.filter(cut -> cut.kind().drills()).flatMap(Cut::diameter).map(drilled -> new Turned("a tap in a hole of "
+									+ new Figures(stroke.modal().unit()).fine(drilled.value()), drilled.value(), drilled)));
+		}
 	}
 
 	/** The drill that makes the hole, or else, where it is bored then, the one before. */
 	private static Optional<Cut> drill(TapStroke stroke, double diameter) {
 		return Stream.concat(stroke.hole().threadedBefore(stroke.order(), diameter).stream(),
 				stroke.hole().makingBefore(stroke.order()).stream()).filter(cut -> cut.kind().drills()
-						&& cut.diameter().map(Fact::value).orElse(0.0) < diameter).filter(cut -> !cut.step().modal().constantSurface()
+						&& cut.diameter().map(Fact::value).orElse(0.0) <= diameter).filter(cut -> !cut.step().modal().constantSurface()
 								&& cut.step().modal().speed().known() && cut.step().modal().speed().value() > 0).findFirst();
 	}
 
 	/** The S that the drill of the hole was turned by is in force still; where F is a feed a minute, that does not fit it and tells. */
-	private Optional<Draft> leftOver(Tapping tapping, TapStroke stroke, Fact<ThreadSpec> thread) {
-		return drill(stroke, thread.value().diameter()).filter(cut -> stroke.turning() != SpindleTurn.STOPPED
+	private Optional<Draft> leftOver(Tapping tapping, TapStroke stroke, Turned turned) {
+		return drill(stroke, turned.diameter()).filter(cut -> stroke.turning() != SpindleTurn.STOPPED
 				&& cut.tool().index() != tapping.tool().index() && tapping.tool().change().isPresent() && stroke.speed().word().isPresent()
 				&& stroke.speed().word().equals(cut.step().modal().speed().word()))
 				.map(cut -> Draft.of(this, Severity.WARNING, Location.of(block(tapping, stroke)), said(stroke) + " is left over from "
-						+ cut.tool().name() + ", the drill, and turns " + thread.value().withoutClass().designation() + " at "
-						+ Figures.number(surface(thread, stroke.speed().value()), 0)
+						+ cut.tool().name() + ", the drill, and turns " + turned.name() + " at "
+						+ Figures.number(surface(turned.diameter(), stroke.speed().value()), 0)
 						+ " m/min: taps turn more slowly than drills; an S of its own").programmed("speed", said(stroke), stroke.speed())
 						.related(cut.block(), "the drill block"));
 	}
 
 	/** A tap turns more slowly than the drill before it, in the same stock and a little smaller. */
-	private Optional<Draft> fasterThanItsDrill(TapStroke stroke, Fact<ThreadSpec> thread, double speed) {
-		return drill(stroke, thread.value().diameter()).filter(cut -> speed > TIMES_ITS_DRILL * cut.step().modal().speed().value())
+	private Optional<Draft> fasterThanItsDrill(TapStroke stroke, Turned turned, double speed) {
+		return drill(stroke, turned.diameter()).filter(cut -> speed > TIMES_ITS_DRILL * cut.step().modal().speed().value())
 				.map(cut -> {
 			double drilled = cut.step().modal().speed().value();
 			return Draft.of(this, Severity.WARNING, stroke.speed(), stroke.block(), said(stroke) + " turns "
-					+ thread.value().withoutClass().designation() + " at " + Figures.number(surface(thread, speed), 0) + " m/min, "
+					+ turned.name() + " at " + Figures.number(surface(turned.diameter(), speed), 0) + " m/min, "
 					+ Figures.number(speed / drilled, 1) + " times as fast as the drill of its hole, S" + Figures.number(drilled, 1)
 					+ ": taps turn more slowly than drills; see S, and F with it").programmed("speed", said(stroke), stroke.speed())
 					.programmed("speed of the drill", "S" + Figures.number(drilled, 1), cut.step().modal().speed())
@@ -119,14 +134,14 @@ public final class SpeedOverLimit extends TappingRule {
 		});
 	}
 
-	/** Cutting speed at the thread's diameter, m/min. */
-	private static double surface(Fact<ThreadSpec> thread, double speed) {
-		return Math.PI * thread.value().diameter() * speed / 1000;
+	/** Cutting speed at a diameter (mm), m/min. */
+	private static double surface(double diameter, double speed) {
+		return Math.PI * diameter * speed / 1000;
 	}
 
 	/** Whether a speed (rev/min) is too fast for a tap of a diameter (mm) whatever the stock. */
 	static boolean inAnyStock(double diameter, double speed) {
-		return Math.PI * diameter * speed / 1000 > FASTEST;
+		return surface(diameter, speed) > FASTEST;
 	}
 
 	private Draft onCentre(TapStroke stroke) {
@@ -136,15 +151,15 @@ public final class SpeedOverLimit extends TappingRule {
 				.from("diameter at the tap", "0", "programmed: X0");
 	}
 
-	private Draft surface(Tapping tapping, TapStroke stroke, Fact<ThreadSpec> thread, double surface, double most) {
+	private Draft surface(Tapping tapping, TapStroke stroke, Turned turned, double surface, double most) {
 		String stock = tapping.wanted().stock().map(s -> s.value().words()).orElse("any stock");
-		double right = most * 1000 / Math.PI / thread.value().diameter();
-		String message = said(stroke) + " turns " + thread.value().withoutClass().designation() + " at " + Figures.number(surface, 0)
+		double right = most * 1000 / Math.PI / turned.diameter();
+		String message = said(stroke) + " turns " + turned.name() + " at " + Figures.number(surface, 0)
 				+ " m/min, taps run below " + Figures.number(most, 0) + " in " + stock + ": the tap wears out or breaks; S"
 				+ Figures.number(Math.floor(right / 10) * 10, 0) + " at most, and F with it";
 		Draft draft = Draft.of(this, Severity.WARNING, stroke.speed(), stroke.block(), message)
 				.programmed("speed", said(stroke), stroke.speed())
-				.known("diameter", new Figures(stroke.modal().unit()).fine(thread.value().diameter()), thread)
+				.known("diameter", new Figures(stroke.modal().unit()).fine(turned.diameter()), turned.from())
 				.from("highest speed", Figures.number(most, 0) + " m/min", "common practice, no source");
 		tapping.wanted().stock().ifPresent(s -> draft.known("stock", s.value().words(), s));
 		return draft;

@@ -40,6 +40,12 @@ class RapidIntoPartTest {
 	}
 
 	@Test
+	void theHoleDrilledByHandBeforeItIsThereAllTheSame() {
+		one(FLANGE.replace("G99 G83 Z-24.5 R2.5 Q4. F260.\nX30.\nG80\nG0 Z50.", "Z2.5\nG1 Z-24.5 F260.\nG0 Z25.\nX30.\nZ2.5\nG1 Z-24.5\n"
+				+ "G0 Z25.\nG0 Z-50."), "rapid-into-part", "T2 goes to Z-50");
+	}
+
+	@Test
 	void wayDownToALowerFaceIsNone() {
 		assertThat(heard(FLANGE.replace("G80\nG0 Z50.", "G80\nG0 Z-10.\nG99 G81 X60. Z-40. R-20. F260.\nG80\nG0 Z50.")
 				.replace("G80\nG0 Z60.", "X60. Z-35. R-16.\nG80\nG0 Z60."))).isEmpty();
