@@ -1,5 +1,6 @@
 package truelead.checker.turn;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -224,6 +225,18 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 			deepest.merge(groove(pass, thread), pass, (known, other) -> deeper(other, known) ? other : known);
 		}
 		return List.copyOf(deepest.values());
+	}
+
+	/** The passes of each of the thread's grooves, in order; all in one row where the grooves are not told apart. */
+	public List<List<Pass>> ofEach(ThreadSpec thread) {
+		if (thread.starts() < 2 || grooves(thread) < 2) {
+			return List.of(passes);
+		}
+		Map<Integer, List<Pass>> rows = new LinkedHashMap<>();
+		for (Pass pass : passes) {
+			rows.computeIfAbsent(groove(pass, thread), groove -> new ArrayList<>()).add(pass);
+		}
+		return List.copyOf(rows.values());
 	}
 
 	private int groove(Pass pass, ThreadSpec thread) {

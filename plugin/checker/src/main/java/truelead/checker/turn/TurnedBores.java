@@ -52,7 +52,7 @@ final class TurnedBores {
 
 		/** The hole in the middle that it leaves, with its diameter at the face. */
 		Cut cut(ToolUse use) {
-			return new BorePass(order, tool, step, mouth(), true).cut(use);
+			return new BorePass(order, tool, step, mouth(), true, false).cut(use);
 		}
 	}
 
@@ -61,6 +61,8 @@ final class TurnedBores {
 	private final List<BorePass> open = new ArrayList<>();
 	/** Where in the passes those stand that the tool left towards the axis, and has not come back from along the work. */
 	private final Deque<Integer> left = new ArrayDeque<>();
+	/** Where those stand that the tool left outwards by a feed, and has not come back from: a bore may go on there as a relief. */
+	private final Deque<Integer> widened = new ArrayDeque<>();
 
 	/** All passes, in the order of execution. */
 	List<BorePass> passes() {
@@ -91,6 +93,7 @@ final class TurnedBores {
 			// gone home or changed: nobody sees which way it left the wall
 			close(false);
 			left.clear();
+			widened.clear();
 		}
 		outBehindNeck(move, tool);
 		if (Math.abs(from - to) > 1e-6) {
@@ -98,9 +101,10 @@ final class TurnedBores {
 				cones.add(new Cone(order, tool, move));
 			}
 			close(to < from);
+			relief(move, tool);
 		} else if (!move.rapid() && to > AxisRun.CENTRE_LINE && move.to().z() != move.from().z() && !upToTheFace(move)
 				&& passes.size() + open.size() < MOST) {
-			open.add(new BorePass(order, tool, move, to, false));
+			open.add(new BorePass(order, tool, move, to, false, false));
 		}
 	}
 
@@ -122,15 +126,39 @@ final class TurnedBores {
 		});
 	}
 
+	/**
+	 * A tool that goes farther in than a pass that it has left outwards, and has not come back along the work, is one inside: the pass
+	 * bores, and the wider one behind it is a relief.
+	 */
+	private void relief(Step.Move move, ToolLog tool) {
+		double to = Math.abs(move.to().x());
+		boolean inward = to < Math.abs(move.from().x());
+		int last = passes.size() - 1;
+		widened.removeIf(index -> {
+			BorePass pass = passes.get(index);
+			boolean gone = pass.tool() != tool || (move.to().z() - move.from().z()) * pass.way() < -1e-6 || !inward && move.rapid();
+			boolean inside = !gone && inward && to < pass.radius() - 1e-6;
+			if (inside) {
+				passes.set(index, pass.left(true));
+				left.add(index);
+				for (int i = index + 1; i <= last; i++) {
+					passes.set(i, passes.get(i).radius() > pass.radius() ? passes.get(i).widening() : passes.get(i));
+				}
+			}
+			return gone || inside;
+		});
+	}
+
 	private void close(boolean inward) {
 		for (BorePass pass : open) {
 			passes.add(pass.left(inward));
-			if (inward) {
-				left.add(passes.size() - 1);
-			}
+			(inward ? left : widened).add(passes.size() - 1);
 		}
 		while (left.size() > BEFORE_NECK) {
 			left.remove();
+		}
+		while (widened.size() > BEFORE_NECK) {
+			widened.remove();
 		}
 		open.clear();
 	}

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
+import truelead.checker.hole.Cut;
 import truelead.checker.hole.Places;
 import truelead.checker.machine.Modal;
 import truelead.checker.machine.Point;
@@ -204,6 +205,30 @@ final class TurnedOutside {
 		return inner.stream().anyMatch(feed -> feed.order() < order && feed.tool().part() == part
 				&& Math.max(Math.abs(feed.from().x()), Math.abs(feed.to().x())) > radius - SAME
 				&& feed.covers(first.from().z(), feed.along() ? 0 : Math.max(WIDEST, RELIEF * pitch)));
+	}
+
+	/**
+	 * How far the hole in the middle goes on as wide as a bore behind its end, by a relief that is turned or grooved there before a step;
+	 * behind a groove whose width nobody says by as much as one is wide.
+	 *
+	 * @param floor level where the bore ends, mm
+	 */
+	double hollowTo(int part, int order, Cut bore, double floor, double pitch) {
+		double radius = bore.diameter().orElseThrow().value() / 2;
+		double way = bore.direction();
+		double widest = Math.max(WIDEST, RELIEF * pitch);
+		double end = way * floor;
+		boolean groove = false;
+		for (Feed feed : inner) {
+			boolean wide = feed.order() < order && feed.tool().part() == part && Math.abs(feed.to().x()) > radius + SAME;
+			double near = Math.min(way * feed.from().z(), way * feed.to().z());
+			double far = Math.max(way * feed.from().z(), way * feed.to().z());
+			if (wide && near - way * floor <= widest && far - way * floor > SAME) {
+				groove = far > end + SAME ? !feed.along() : groove;
+				end = Math.max(end, far);
+			}
+		}
+		return way * (end + (groove ? widest : 0));
 	}
 
 	/**

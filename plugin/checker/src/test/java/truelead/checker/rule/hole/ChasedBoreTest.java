@@ -61,6 +61,28 @@ class ChasedBoreTest {
 	}
 
 	@Test
+	void aReliefBehindTheBoreIsNotItsDiameter() {
+		String relief = "27.84 Z-2.6\nZ-27\nX30.4\nZ-30";
+		assertThat(found(relief, "-30", PASSES)).as("turned by the bar that bores").isEmpty();
+		assertThat(found(relief.replace("27.84", "28.6"), "-30", PASSES)).singleElement().asString()
+				.startsWith("ERROR drill-too-big the hole is bored 28.6 mm");
+		assertThat(found(relief, "-30", PASSES.replace("Z-28", "Z-34"))).singleElement().asString()
+				.startsWith("ERROR drill-too-shallow the bore of 27.84 mm ends at Z-30, the thread at Z-34");
+		String groove = "T0404 (GROOVE)\nG97 S500 M3\nG0 X25 Z3\nZ-28\nG1 X31 F.06\nX25\nG0 Z50\nT0505 (THREAD M30X2 INTERNAL)\nG97 S500 M3\n";
+		assertThat(found("27.84", "-27", groove + PASSES)).as("plunged by a groover of nobody knows what width").isEmpty();
+		assertThat(found("27.84", "-27", groove + PASSES.replace("Z-28", "Z-36"))).singleElement().asString()
+				.startsWith("ERROR drill-too-shallow");
+	}
+
+	@Test
+	void aThreadBehindItsBoreIsHeldToTheWiderOne() {
+		String step = "27.84 Z-2.6\nZ-25\nX24\nZ-40";
+		assertThat(found(step, "-40", PASSES.replace("Z-28", "Z-23"))).isEmpty();
+		assertThat(found(step, "-40", PASSES)).singleElement().asString()
+				.startsWith("ERROR drill-too-shallow the bore of 27.84 mm ends at Z-25, the thread at Z-28");
+	}
+
+	@Test
 	void anotherThreadThanTheCommentNamesIsNotHeldToIt() {
 		assertThat(found("34", "-32", "G0 X32 Z6\nG76 P020060 Q50 R0.03\nG76 X36 Z-28 P1080 Q250 F2.0")).isEmpty();
 	}
@@ -68,7 +90,7 @@ class ChasedBoreTest {
 	private static List<String> found(String bore, String floor, String thread) {
 		String program =
 				"(NUT)\nG21 G40 G99\nT0101 (DRILL 20)\nG97 S600 M3\nG0 X0 Z5\nG74 R1\nG74 Z-45 Q10000 F0.18\nG0 Z50\nT0303 (BORING BAR)\n"
-				+ "G97 S900 M3\nG0 X19 Z2\nG71 U1.5 R0.5\n" + "G71 P10 Q20 U-0.3 W0.05 F0.2\nN10 G0 X33\nG1 Z0\nX" + bore + " Z-2.6\nZ"
+				+ "G97 S900 M3\nG0 X19 Z2\nG71 U1.5 R0.5\n" + "G71 P10 Q20 U-0.3 W0.05 F0.2\nN10 G0 X33\nG1 Z0\nX" + (bore.contains("Z") ? bore : bore + " Z-2.6") + "\nZ"
 				+ floor + "\nN20 X19\nG70 P10 Q20 F0.1\nG0 Z50\nT0505 (THREAD M30X2 INTERNAL)\nG97 S500 M3\n" + thread + "\nG0 Z50\nM30\n";
 		return Samples.findings(MachineProfile.named("turning"), program).stream().filter(f -> f.severity() != Severity.INFORMATION)
 				.map(f -> f.severity() + " " + f.rule() + " " + f.message()).toList();

@@ -26,6 +26,25 @@ class TurnedPassesTest {
 	}
 
 	@Test
+	void aFirstPassAsDeepAsTheLastLeavesAirToTheOthers() {
+		String m4 = "G0 X6. Z3.\nG92 X3.7 Z-9. F.7\nX3.5\nX3.35\nX3.2\nX3.141";
+		assertThat(said("M4X0.7", "M3", m4)).isEmpty();
+		assertThat(said("M4X0.7", "M3", m4.replace("X3.7", "X3.1"))).singleElement().asString()
+				.startsWith("passes-too-heavy the first pass, to diameter 3.1 mm, takes all of the thread at once, and those behind it, the "
+						+ "next to 3.5 mm, cut air; a diameter before 3.5 mm");
+	}
+
+	@Test
+	void everyStartIsCutOut() {
+		String start = "G0 X34. Z%s\nG92 X29.2 Z-43. F6.\nX28.7\nX28.2\nX27.9\nX27.7\nX27.546\n";
+		String three = start.formatted("12.") + start.formatted("14.") + start.formatted("16.");
+		assertThat(said("M30X6P2", "M3", three)).isEmpty();
+		assertThat(said("M30X6P2", "M3", start.formatted("12.") + start.formatted("14.") + start.formatted("16.")
+				.replace("X27.546", "X28.546"))).singleElement().asString()
+				.startsWith("passes-too-heavy the last pass, to diameter 28.546 mm, cuts air: one before it went to 27.7 mm");
+	}
+
+	@Test
 	void aLastPassThatIsLessDeepIsTheOneToMend() {
 		assertThat(said("M16X1.5", "M3", "G0 X20. Z6.", "G92 X15.5 Z-27. F1.5", "X15.1", "X14.8", "X14.55", "X14.16".replace("14.", "15.")))
 				.singleElement().asString()
