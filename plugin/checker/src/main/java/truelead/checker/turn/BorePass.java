@@ -42,6 +42,13 @@ public record BorePass(int order, ToolLog tool, Step.Move step, double radius, b
 		return step.to().z() > step.from().z() ? 1 : -1;
 	}
 
+	/** Whether it begins before the face, which is taken for Z0, and goes farther behind it than it comes from. */
+	public boolean fromBeforeTheFace() {
+		double from = step.from().z();
+		double to = step.to().z();
+		return from * to <= 0 && Math.abs(to) > Math.abs(from);
+	}
+
 	/** The hole in the middle that it leaves. */
 	public Cut cut(ToolUse use) {
 		Place middle = Places.of(tool.part(), step.modal(), Places.across(2), new Point(0, 0, step.to().z()));

@@ -31,9 +31,10 @@ import truelead.checker.tool.ToolUse;
  *               wide as the passes go
  * @param shaft  what it is cut on; empty for a thread inside, and where the program does not turn the outside to about the diameter of the
  *               named thread before
+ * @param blank  what the outside is finished to where it is cut, of a parallel thread whose shaft is empty; empty where that is not certain
  */
 public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optional<Fact<ThreadSpec>> thread,
-		Optional<Fact<Double>> length, Optional<Bore> bore, Optional<Shaft> shaft) {
+		Optional<Fact<Double>> length, Optional<Bore> bore, Optional<Shaft> shaft, Optional<Blank> blank) {
 
 	/** As many passes as are kept of a thread. */
 	public static final int MOST = 1_000;
@@ -119,6 +120,15 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 		Shaft begunBefore() {
 			return new Shaft(turned, floor, way, wider, 0);
 		}
+	}
+
+	/**
+	 * The outside as it is finished.
+	 *
+	 * @param turned the feed along it
+	 * @param radius its distance from the axis, mm
+	 */
+	public record Blank(Step turned, double radius) {
 	}
 
 	/**
@@ -244,10 +254,11 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 				thread.starts());
 	}
 
-	/** Whether another thread lies over the same stretch along Z, about as far from the axis. */
+	/** Whether another thread lies for the most part over the same stretch along Z, about as far from the axis. */
 	public boolean overlaps(SinglePoint other) {
-		boolean beside = Math.max(level(true), other.level(true)) < Math.min(level(false), other.level(false));
-		return beside && Math.abs(deepest().radius() - other.deepest().radius()) <= ANOTHER * passes.get(0).lead();
+		double shared = Math.min(level(false), other.level(false)) - Math.max(level(true), other.level(true));
+		boolean over = shared > Math.min(level(false) - level(true), other.level(false) - other.level(true)) / 2;
+		return over && Math.abs(deepest().radius() - other.deepest().radius()) <= ANOTHER * passes.get(0).lead();
 	}
 
 	private double level(boolean lowest) {

@@ -153,7 +153,8 @@ final class SinglePoints {
 			all.add(new SinglePoint(chase.passes, use, chase.inside(known.map(Fact::value)), known,
 					known.filter(Fact::stated).flatMap(fact -> length(chase, fact, commentary, stays, titles)),
 					known.map(Fact::value).flatMap(spec -> chase.bore(spec, found, uses)),
-					known.map(Fact::value).flatMap(spec -> chase.shaft(spec, found))));
+					known.map(Fact::value).flatMap(spec -> chase.shaft(spec, found)),
+					known.filter(Fact::stated).map(Fact::value).flatMap(spec -> chase.blank(spec, found))));
 		}
 		return all;
 	}
@@ -173,7 +174,8 @@ final class SinglePoints {
 	private static Optional<Fact<ThreadSpec>> titled(Chase chase, TitleThreads title, LatheMotions.Found found, List<ToolUse> uses) {
 		return title.suiting(chase::suits).or(() -> title.suiting(chase::near))
 				.or(() -> title.suiting(chase::suitsCone)).or(() -> title.suiting(thread -> chase.prepared(thread, found, uses)))
-				.or(() -> title.suiting(chase::inOtherUnit));
+				.or(() -> title.cored(chase::suits)).or(() -> title.cored(chase::near))
+				.or(() -> title.cored(thread -> chase.prepared(thread, found, uses))).or(() -> title.suiting(chase::inOtherUnit));
 	}
 
 	/** How long the comments of the tool, or else the title, say that a thread is, mm. */

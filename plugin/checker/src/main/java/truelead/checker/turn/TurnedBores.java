@@ -22,6 +22,8 @@ final class TurnedBores {
 	private static final int MOST = 10_000;
 	/** Passes at most that lie before one neck. */
 	private static final int BEFORE_NECK = 16;
+	/** Passes at most that are looked back at for what is narrower than a relief. */
+	private static final int LOOKED_BACK = 200;
 	/** Slope of a cone for a taper thread at most, on the radius: four times that of 1 in 16 on the diameter. */
 	private static final double CONE = 1.0 / 8;
 
@@ -56,6 +58,8 @@ final class TurnedBores {
 		}
 	}
 
+	/** Whether the last motion fed the tool straight away from the axis. */
+	private boolean plunged;
 	private final List<Cone> cones = new ArrayList<>();
 	private final List<BorePass> passes = new ArrayList<>();
 	private final List<BorePass> open = new ArrayList<>();
@@ -102,10 +106,34 @@ final class TurnedBores {
 			}
 			close(to < from);
 			relief(move, tool);
+			plunged = !move.rapid() && to > from && move.from().z() == move.to().z();
 		} else if (!move.rapid() && to > AxisRun.CENTRE_LINE && move.to().z() != move.from().z() && !upToTheFace(move)
 				&& passes.size() + open.size() < MOST) {
-			open.add(new BorePass(order, tool, move, to, false, false));
+			BorePass pass = new BorePass(order, tool, move, to, false, false);
+			open.add(plunged && belowTheFace(pass) && narrowBefore(pass) ? pass.widening() : pass);
+			plunged = false;
 		}
+	}
+
+	private static boolean belowTheFace(BorePass pass) {
+		return pass.step().from().z() * pass.way() > 0;
+	}
+
+	/** Whether the bore is narrower where a pass begins that the tool was fed out to: what is wider behind it is a relief. */
+	private boolean narrowBefore(BorePass wide) {
+		double level = wide.step().from().z();
+		boolean narrow = false;
+		for (BorePass pass : passes.subList(Math.max(0, passes.size() - LOOKED_BACK), passes.size())) {
+			double low = Math.min(pass.step().from().z(), pass.step().to().z());
+			double high = Math.max(pass.step().from().z(), pass.step().to().z());
+			if (pass.tool().part() == wide.tool().part() && pass.inward() && pass.way() == wide.way() && low < level && high > level) {
+				if (pass.radius() > wide.radius() - 1e-6) {
+					return false;
+				}
+				narrow = true;
+			}
+		}
+		return narrow;
 	}
 
 	/** Feeding up to the face, as before a chamfer, cuts nothing. */

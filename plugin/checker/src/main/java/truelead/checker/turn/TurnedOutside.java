@@ -133,9 +133,47 @@ final class TurnedOutside {
 			boolean fits = feed.order() > after && feed.order() < order && feed.tool().part() == tool.part() && feed.along()
 					&& Math.min(Math.abs(feed.from().x()), Math.abs(feed.to().x())) > radius - WITHIN * pitch;
 			double shared = fits ? feed.within(limit).map(within -> shared(within, begin, end)).orElse(0.0) : 0;
-			turned = shared > Math.abs(end - begin) / 2 ? Optional.of(feed) : turned;
+			boolean most = shared > Math.abs(end - begin) / 2
+					|| shared > 2 * pitch && behindNeck(feed, after, order, radius - pitch, first);
+			turned = most ? Optional.of(feed) : turned;
 		}
 		return turned.map(feed -> shaft(feed, ofPart(feed, after, order, radius - pitch), limit, Math.max(WIDEST, RELIEF * pitch), first));
+	}
+
+	/**
+	 * Whether a pass begins over a part of the work that is narrower than a distance from the axis, and lies for the most part on what a
+	 * feed turns behind that, as a nut's thread in the middle of a shaft.
+	 */
+	private boolean behindNeck(Feed feed, int after, int order, double narrow, Step.Synchronised first) {
+		double way = Math.signum(first.to().z() - first.from().z());
+		double near = way * Math.min(way * feed.from().z(), way * feed.to().z());
+		double before = way * (near - first.from().z());
+		double over = (near + first.from().z()) / 2;
+		boolean mostly = before > 0 && Math.abs(feed.to().z() - feed.from().z()) > Math.abs(first.to().z() - near) / 2;
+		return mostly && feeds.stream().anyMatch(other -> other.order() > after && other.order() < order && other.along()
+				&& other.tool().part() == feed.tool().part() && other.covers(over, 0)
+				&& Math.max(Math.abs(other.from().x()), Math.abs(other.to().x())) < narrow);
+	}
+
+	/**
+	 * What the outside is finished to in the middle of a thread before a step: the last feed along it, which follows a chamfer from the
+	 * face; empty where the last one does not.
+	 */
+	Optional<SinglePoint.Blank> blank(ToolLog tool, int after, int order, DoubleSummaryStatistics levels) {
+		double middle = (Math.max(Math.min(levels.getMax(), 0), levels.getMin()) + levels.getMin()) / 2;
+		Optional<Feed> last = Optional.empty();
+		boolean chamfered = false;
+		Feed before = null;
+		for (Feed feed : feeds) {
+			boolean here = feed.order() > after && feed.order() < order && feed.tool().part() == tool.part();
+			if (here && feed.along() && feed.covers(middle, 0) && feed.from().x() == feed.to().x()) {
+				chamfered = before != null && before.tool() == feed.tool() && before.to().equals(feed.from())
+						&& Math.abs(before.from().x()) < Math.abs(before.to().x()) && before.from().z() != before.to().z();
+				last = Optional.of(feed);
+			}
+			before = feed;
+		}
+		return chamfered ? last.map(feed -> new SinglePoint.Blank(feed.step(), Math.abs(feed.to().x()))) : Optional.empty();
 	}
 
 	/**

@@ -37,6 +37,8 @@ final class TurnedDepth {
 
 	/** Part of the whole depth that a pass goes beyond the next one by a slip (common practice, no source). */
 	private static final double OUT_OF_ORDER = 0.1;
+	/** No burr is taken off so deep in the thread, as a part of its depth (common practice, no source). */
+	private static final double BURR = 0.2;
 	/** So many passes behind the deepest may be meant to finish a thread. */
 	private static final int FEW = 2;
 
@@ -114,7 +116,8 @@ final class TurnedDepth {
 			double most = row.subList(at, row.size()).stream().mapToDouble(pass -> out * pass.radius()).max().orElse(0);
 			double least = row.subList(0, at).stream().mapToDouble(pass -> out * pass.radius()).min().orElse(0);
 			// what begins again from the crests is the thread of the next part, or a burr that is taken off
-			if (at < row.size() && row.size() - at <= FEW && most > least) {
+			boolean meant = most > least || most - (deepest - whole) > BURR * whole;
+			if (at < row.size() && row.size() - at <= FEW && meant) {
 				return Optional.of(new Odd(row, at));
 			}
 		}

@@ -133,8 +133,8 @@ public final class SpeedOverLimit extends TappingRule {
 	}
 
 	private static double ofItsKind(ToolFacts tool) {
-		return tool.kind().map(kind -> kind.value() == ToolKind.DIE ? FASTEST_DIE : kind.value() == ToolKind.DIE_HEAD ? FASTEST_HEAD : FASTEST)
-				.orElse(FASTEST);
+		return tool.kind().map(Fact::value).map(kind -> kind == ToolKind.DIE ? FASTEST_DIE : kind == ToolKind.DIE_HEAD ? FASTEST_HEAD
+				: FASTEST).orElse(FASTEST);
 	}
 
 	/** Cutting speed at the thread's diameter, m/min. */
@@ -159,8 +159,8 @@ public final class SpeedOverLimit extends TappingRule {
 		double right = most * 1000 / Math.PI / thread.value().diameter();
 		String named = tapping.tool().facts().isDie() ? tapping.tool().facts().kind().orElseThrow().value().words() : "tap";
 		String message = said(stroke) + " turns " + thread.value().withoutClass().designation() + " at " + Figures.number(surface, 0)
-				+ " m/min, " + named + "s run below " + Figures.number(most, 0) + " in " + stock + ": the " + named + " wears out or breaks; S"
-				+ Figures.number(Math.floor(right / 10) * 10, 0) + " at most, and F with it";
+				+ " m/min, " + named + "s run below " + Figures.number(most, 0) + " in " + stock + ": the " + named
+				+ " wears out or breaks; S" + Figures.number(Math.floor(right / 10) * 10, 0) + " at most, and F with it";
 		Draft draft = Draft.of(this, Severity.WARNING, stroke.speed(), stroke.block(), message)
 				.programmed("speed", said(stroke), stroke.speed())
 				.known("diameter", new Figures(stroke.modal().unit()).fine(thread.value().diameter()), thread)

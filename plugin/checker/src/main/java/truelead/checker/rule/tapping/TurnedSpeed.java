@@ -3,6 +3,7 @@ package truelead.checker.rule.tapping;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import truelead.checker.machine.Modal;
+import truelead.checker.machine.Step;
 import truelead.checker.program.LengthUnit;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
@@ -35,8 +36,9 @@ final class TurnedSpeed {
 		double diameter = 2 * Math.max(turned.deepest().radius(), turned.passes().get(0).radius());
 		double surface = Math.PI * diameter * speed / 1000;
 		// a feed a minute, or another slip of the lead, is told by itself
-		boolean led = turned.agreed().map(thread -> turned.passes().get(0).lead() < 1.5 * turned.asCut(thread.value()).lead()).orElse(false);
-		double slide = led ? turned.passes().get(0).lead() * speed / 1000 : 0;
+		double lead = turned.passes().get(0).lead();
+		boolean led = turned.agreed().filter(thread -> lead < 1.5 * turned.asCut(thread.value()).lead()).isPresent();
+		double slide = led ? lead * speed / 1000 : 0;
 		OptionalDouble before = turning(turned);
 		double most = before.isPresent() ? Math.min(FASTEST, Math.max(USUAL, TIMES_ITS_TURNING * before.getAsDouble())) : FASTEST;
 		if (!(surface > most || slide > FASTEST_SLIDE)) {
@@ -47,7 +49,7 @@ final class TurnedSpeed {
 				+ Figures.number(FASTEST, 0) : surface > most ? " turns the thread at " + Figures.number(surface, 0)
 				+ " m/min, its work was turned at " + Figures.number(before.getAsDouble(), 0) : " with this lead asks "
 				+ Figures.number(slide, 1) + " m/min of the slide, threads are led below " + Figures.number(FASTEST_SLIDE, 0);
-		double right = Math.min(most * 1000 / Math.PI / diameter, FASTEST_SLIDE * 1000 / turned.passes().get(0).lead());
+		double right = Math.min(most * 1000 / Math.PI / diameter, FASTEST_SLIDE * 1000 / lead);
 		return Optional.of(Draft.of(rule, Severity.WARNING, modal.speed(), turned.pass().block(), said + fact
 				+ (surface > most ? ": the point burns" : ": it does not come up to that before the wall") + "; S"
 				+ Figures.number(Math.floor(right / 10) * 10, 0) + " at most")
@@ -57,8 +59,8 @@ final class TurnedSpeed {
 
 	/** The constant surface speed that its work was turned or bored at, m/min; empty where there was none. */
 	private static OptionalDouble turning(SinglePoint turned) {
-		return turned.prepared().map(step -> step.modal()).filter(modal -> modal.constantSurface() && modal.speed().known())
-				.map(modal -> OptionalDouble.of(modal.speed().value() * (modal.unit() == LengthUnit.INCH ? FOOT * LengthUnit.INCH.mm() / 1000
-						: 1))).orElse(OptionalDouble.empty());
+		Optional<Modal> modal = turned.prepared().map(Step::modal).filter(then -> then.constantSurface() && then.speed().known());
+		double unit = modal.filter(then -> then.unit() == LengthUnit.INCH).isPresent() ? FOOT * LengthUnit.INCH.mm() / 1000 : 1;
+		return modal.map(then -> OptionalDouble.of(then.speed().value() * unit)).orElse(OptionalDouble.empty());
 	}
 }

@@ -30,8 +30,69 @@ class TurnedPassesTest {
 		String m4 = "G0 X6. Z3.\nG92 X3.7 Z-9. F.7\nX3.5\nX3.35\nX3.2\nX3.141";
 		assertThat(said("M4X0.7", "M3", m4)).isEmpty();
 		assertThat(said("M4X0.7", "M3", m4.replace("X3.7", "X3.1"))).singleElement().asString()
-				.startsWith("passes-too-heavy the first pass, to diameter 3.1 mm, takes all of the thread at once, and those behind it, the "
-						+ "next to 3.5 mm, cut air; a diameter before 3.5 mm");
+				.startsWith("passes-too-heavy the first pass, to diameter 3.1 mm, takes all of the thread at once, and those behind it, "
+						+ "the next to 3.5 mm, cut air; a diameter before 3.5 mm");
+	}
+
+	@Test
+	void passesTwoThatCutAirAreNoBurr() {
+		String pipe = "G0 X22. Z6.\nG92 X24.9 Z-19. F1.814\nX25.3\nX25.65\nX25.95\nX26.2\nX26.38\nX26.441\nX26.441";
+		assertThat(said("G3/4 INTERNAL", "M3", pipe)).isEmpty();
+		assertThat(said("G3/4 INTERNAL", "M3", pipe.replace("X26.441", "X24.641"))).singleElement().asString()
+				.startsWith("passes-too-heavy the last pass, to diameter 24.641 mm, cuts air");
+	}
+
+	private static final String NUT_SEAT = """
+			T0101 (TURN)
+			G96 S180 M3
+			G0 X14. Z2.
+			G1 Z-30. F.2
+			X%s Z-31.5
+			Z-50.
+			X45.
+			G0 X60. Z60.
+			T0303 (THREAD M30X1.5)
+			G97 S500 M3
+			G0 X35. Z-22.
+			G92 X29.3 Z-%s F1.5
+			X28.8
+			X28.4
+			X28.16
+			G0 X60. Z60.
+			""";
+
+	@Test
+	void theThreadInTheMiddleOfAShaftHasAShoulderToo() {
+		assertThat(said("M30X1.5", "M3", NUT_SEAT.formatted("29.85", "47."))).isEmpty();
+		assertThat(said("M30X1.5", "M3", NUT_SEAT.formatted("29.85", "60."))).singleElement().asString()
+				.startsWith("thread-into-shoulder the thread goes on to Z-60, the outside is turned to its diameter as far as Z-50");
+	}
+
+	@Test
+	void aBoltTurnedToAnotherDiameterIsToldWhereItIsTurned() {
+		assertThat(said("M30X1.5", "M3", NUT_SEAT.formatted("31.85", "47."))).singleElement().asString()
+				.startsWith("helix-off-size the outside is turned to diameter 31.85 mm where M30x1.5 is cut: 1.85 mm too large");
+		String rough = NUT_SEAT.replace("X%s Z-31.5", "X%s").formatted("30.8", "47.");
+		assertThat(said("M30X1.5", "M3", rough)).as("roughed alone, as far as this program shows").isEmpty();
+	}
+
+	/** Both ends of a part, the other one on the second spindle: neither thread goes on with the other. */
+	@Test
+	void theOtherEndsThreadDoesNotExcuseThisOne() {
+		String ends = """
+				G0 X26. Z5.
+				G76 P010060 Q60 R.03
+				G76 X20.16 Z-30. P920 Q260 F1.5
+				G0 X100. Z100.
+				T0404 (THREAD M22X1.5)
+				G97 S600 M3
+				G0 X26. Z-5.
+				G76 P010060 Q60 R.03
+				G76 X20.16 Z30. P920 Q260 F1.5
+				""";
+		assertThat(said("M22X1.5", "M3", ends)).isEmpty();
+		assertThat(said("M22X1.5", "M3", ends.replace("X20.16 Z-30", "X21.06 Z-30"))).singleElement().asString()
+				.startsWith("helix-off-size");
 	}
 
 	@Test

@@ -31,10 +31,18 @@ class SpeedOverLimitTest {
 	}
 
 	@ParameterizedTest
+	@CsvSource({ "15000, false", "17000, true" })
+	void theSlideFollowsNoFasterThanTwentyMetresAMinute(int speed, boolean told) {
+		assertThat(Samples.heard(MachineProfile.named("turning"), "G21 G99\nT0505 (OD THREAD M8X1.25)\nG97 S" + speed + " M3\nG0 X12. Z6.\n"
+				+ "G92 X7.5 Z-15. F1.25\nX7.1\nX6.8\nX6.6\nX6.467\nG0 X100. Z100.\nM30\n").stream()
+				.anyMatch(said -> said.startsWith("speed-over-limit"))).isEqualTo(told);
+	}
+
+	@ParameterizedTest
 	@CsvSource({ "DIE M5, 2400, false", "BUTTONDIE M5, 3000, true", "DIE HEAD M5, 6000, false", "DIE HEAD M5, 7000, true" })
 	void aDieTurnsMoreSlowlyThanATap(String die, int speed, boolean told) {
-		assertThat(Samples.heard(MachineProfile.named("turning"), "G21 G99\nT0303 (" + die + ")\nG97 S" + speed + " M3\nG0 X0 Z6.\nG32 Z-12. "
-				+ "F.8\nM4\nG32 Z6. F.8\nG0 X100. Z100.\nM30\n").stream().anyMatch(said -> said.startsWith("speed-over-limit")))
+		assertThat(Samples.heard(MachineProfile.named("turning"), "G21 G99\nT0303 (" + die + ")\nG97 S" + speed + " M3\nG0 X0 Z6.\n"
+				+ "G32 Z-12. F.8\nM4\nG32 Z6. F.8\nG0 X100. Z100.\nM30\n").stream().anyMatch(said -> said.startsWith("speed-over-limit")))
 				.isEqualTo(told);
 	}
 
