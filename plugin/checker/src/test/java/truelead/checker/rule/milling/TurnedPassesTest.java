@@ -96,6 +96,36 @@ class TurnedPassesTest {
 	}
 
 	@Test
+	void onePassAtAnotherLeadIsToldWhereTheTitleNamesTheThread() {
+		String plug = """
+				(PLUG R3/4)
+				G21 G99
+				T0303
+				G97 S600 M3
+				G0 X32. Z6.
+				X25.1
+				G33 X26.446 Z-15.5 F1.814
+				G0 X32.
+				Z6.
+				X24.5
+				G33 X25.846 Z-15.5 F1.814
+				G0 X32.
+				Z6.
+				X23.6
+				G33 X24.946 Z-15.5 F1.814
+				G0 X32.
+				Z6.
+				X23.22
+				G33 X24.564 Z-15.5 F1.814
+				G0 X100. Z100.
+				M30
+				""";
+		assertThat(Samples.heard(MachineProfile.named("turning"), plug)).isEmpty();
+		assertThat(Samples.heard(MachineProfile.named("turning"), plug.replace("X24.946 Z-15.5 F1.814", "X24.946 Z-15.5 F1.841")))
+				.singleElement().asString().startsWith("feed-off-pitch F1.841 cuts a lead of 1.841 mm, the other 3 passes of the thread");
+	}
+
+	@Test
 	void everyStartIsCutOut() {
 		String start = "G0 X34. Z%s\nG92 X29.2 Z-43. F6.\nX28.7\nX28.2\nX27.9\nX27.7\nX27.546\n";
 		String three = start.formatted("12.") + start.formatted("14.") + start.formatted("16.");

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import truelead.checker.Samples;
+import truelead.checker.profile.MachineProfile;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
 
@@ -37,6 +38,27 @@ class LedByMovesTest {
 			assertThat(f.severity()).isEqualTo(Severity.ERROR);
 		});
 		assertThat(loud("N50 G63 Z-18 F375", "N60 G63 Z8 F375")).as("a head that reverses by itself").isEmpty();
+	}
+
+	/** It opens at the end of the thread and is pulled back. */
+	@Test
+	void aHeadOfRollsIsFedAtTheLeadAndComesBackAtRapid() {
+		String stud = """
+				G21 G99
+				T0505 (AXIALROLLKOPF M10X1.5)
+				G97 S500 M3
+				G0 X0 Z6.
+				G1 Z-25. F1.5
+				G4 X.2
+				G0 Z6.
+				X100. Z100.
+				M30
+				""";
+		MachineProfile lathe = MachineProfile.named("turning");
+		assertThat(Samples.heard(lathe, stud)).isEmpty();
+		assertThat(Samples.heard(lathe, stud.replace("F1.5", "F1.47"))).as("held back a little").isEmpty();
+		assertThat(Samples.heard(lathe, stud.replace("F1.5", "F1.25"))).singleElement().asString().startsWith("feed-off-pitch");
+		assertThat(Samples.heard(lathe, stud.replace("M3", "M4"))).singleElement().asString().startsWith("spindle-wrong-way");
 	}
 
 	@Test
