@@ -28,10 +28,12 @@ final class TurnedSize {
 	 */
 	private static final double FAR = 1;
 	private static final double STRANGE = 2;
-	/** Pitches on the diameter that a bolt is turned too large or too small by a slip (common practice, no source). */
+	/**
+	 * Pitches on the diameter that a bolt is turned too large by a slip, and beyond which it is turned for another thread (common practice,
+	 * no source).
+	 */
 	private static final double WIDE = 0.3;
-	private static final double NARROW = 0.6;
-	private static final double STRANGE_BLANK = 4;
+	private static final double STRANGE_BLANK = 2;
 	/**
 	 * Pitches on the radius that a last pass goes less deep than one before it by a slip, and not as a spring pass (common practice, no
 	 * source).
@@ -56,21 +58,18 @@ final class TurnedSize {
 				.stream()).findFirst().or(() -> blank(rule, turned, thread.get()));
 	}
 
-	/** The finding of a bolt that is turned to another diameter than its thread's. */
+	/** The finding of a bolt that is turned larger than its thread. */
 	private static Optional<Draft> blank(Rule rule, SinglePoint turned, Fact<ThreadSpec> thread) {
 		double major = thread.value().diameter();
 		double off = turned.blank().map(blank -> 2 * blank.radius() - major).orElse(0.0);
-		boolean wide = off > WIDE * thread.value().pitch() && off < STRANGE_BLANK * thread.value().pitch();
-		boolean narrow = off < -NARROW * thread.value().pitch() && off > -STRANGE * thread.value().pitch();
-		if (!wide && !narrow) {
+		if (!(off > WIDE * thread.value().pitch() && off < STRANGE_BLANK * thread.value().pitch())) {
 			return Optional.empty();
 		}
 		Figures figures = new Figures(turned.pass().modal().unit());
 		SinglePoint.Blank blank = turned.blank().orElseThrow();
 		String message = "the outside is turned to diameter " + figures.fine(2 * blank.radius()) + " where "
-				+ thread.value().withoutClass().designation() + " is cut: " + figures.fine(Math.abs(off))
-				+ (wide ? " too large, the first pass takes that too and no gauge goes on; " : " too small, the thread has no crests; ")
-				+ "a little below " + figures.fine(major);
+				+ thread.value().withoutClass().designation() + " is cut: " + figures.fine(off)
+				+ " too large, the first pass takes that too and no gauge goes on; a little below " + figures.fine(major);
 		return Optional.of(Draft.of(rule, Severity.ERROR, Location.of(blank.turned().block()), message)
 				.programmed("diameter of the outside", figures.fine(2 * blank.radius()), blank.turned().block())
 				.known("the callout", thread.value().designation(), thread).related(turned.pass().block(), "the first pass"));
