@@ -144,13 +144,6 @@ final class Chase {
 		return inside(Optional.of(thread)) || thread.system().taper() || !suits(thread) ? Optional.empty() : turned(thread, found);
 	}
 
-	/** What the outside is finished to where it is cut, if that is not its diameter. */
-	Optional<SinglePoint.Blank> blank(ThreadSpec thread, LatheMotions.Found found) {
-		boolean outside = !inside(Optional.of(thread)) && !thread.system().taper() && suits(thread) && !goesOn;
-		return outside && turned(thread, found).isEmpty()
-				? found.outside().blank(tool, found.turned().applyAsInt(order), order, levels) : Optional.empty();
-	}
-
 	/** At the end that is in the chuck's front now, where that is turned; else as nobody says that the part was turned over. */
 	private Optional<SinglePoint.Shaft> turned(ThreadSpec thread, LatheMotions.Found found) {
 		int over = found.turned().applyAsInt(order);

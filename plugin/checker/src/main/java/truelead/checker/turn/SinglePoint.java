@@ -31,10 +31,9 @@ import truelead.checker.tool.ToolUse;
  *               wide as the passes go
  * @param shaft  what it is cut on; empty for a thread inside, and where the program does not turn the outside to about the diameter of the
  *               named thread before
- * @param blank  what the outside is finished to where it is cut, of a parallel thread whose shaft is empty; empty where that is not certain
  */
 public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optional<Fact<ThreadSpec>> thread,
-		Optional<Fact<Double>> length, Optional<Bore> bore, Optional<Shaft> shaft, Optional<Blank> blank) {
+		Optional<Fact<Double>> length, Optional<Bore> bore, Optional<Shaft> shaft) {
 
 	/** As many passes as are kept of a thread. */
 	public static final int MOST = 1_000;
@@ -120,15 +119,6 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 		Shaft begunBefore() {
 			return new Shaft(turned, floor, way, wider, 0);
 		}
-	}
-
-	/**
-	 * The outside as it is finished.
-	 *
-	 * @param turned the feed along it
-	 * @param radius its distance from the axis, mm
-	 */
-	public record Blank(Step turned, double radius) {
 	}
 
 	/**

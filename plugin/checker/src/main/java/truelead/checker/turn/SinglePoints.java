@@ -153,8 +153,7 @@ final class SinglePoints {
 			all.add(new SinglePoint(chase.passes, use, chase.inside(known.map(Fact::value)), known,
 					known.filter(Fact::stated).flatMap(fact -> length(chase, fact, commentary, stays, titles)),
 					known.map(Fact::value).flatMap(spec -> chase.bore(spec, found, uses)),
-					known.map(Fact::value).flatMap(spec -> chase.shaft(spec, found)),
-					known.filter(Fact::stated).map(Fact::value).flatMap(spec -> chase.blank(spec, found))));
+					known.map(Fact::value).flatMap(spec -> chase.shaft(spec, found))));
 		}
 		return all;
 	}

@@ -156,27 +156,6 @@ final class TurnedOutside {
 	}
 
 	/**
-	 * What the outside is finished to in the middle of a thread before a step: the last feed along it, which follows a chamfer from the
-	 * face; empty where the last one does not.
-	 */
-	Optional<SinglePoint.Blank> blank(ToolLog tool, int after, int order, DoubleSummaryStatistics levels) {
-		double middle = (Math.max(Math.min(levels.getMax(), 0), levels.getMin()) + levels.getMin()) / 2;
-		Optional<Feed> last = Optional.empty();
-		boolean chamfered = false;
-		Feed before = null;
-		for (Feed feed : feeds) {
-			boolean here = feed.order() > after && feed.order() < order && feed.tool().part() == tool.part();
-			if (here && feed.along() && feed.covers(middle, 0) && feed.from().x() == feed.to().x()) {
-				chamfered = before != null && before.tool() == feed.tool() && before.to().equals(feed.from())
-						&& Math.abs(before.from().x()) < Math.abs(before.to().x()) && before.from().z() != before.to().z();
-				last = Optional.of(feed);
-			}
-			before = feed;
-		}
-		return chamfered ? last.map(feed -> new SinglePoint.Blank(feed.step(), Math.abs(feed.to().x()))) : Optional.empty();
-	}
-
-	/**
 	 * The feeds before a step on the part that one of them turns: where the work has been narrower than a distance from the axis before
 	 * that, it was another part.
 	 */

@@ -29,12 +29,6 @@ final class TurnedSize {
 	private static final double FAR = 1;
 	private static final double STRANGE = 2;
 	/**
-	 * Pitches on the diameter that a bolt is turned too large by a slip, and beyond which it is turned for another thread (common practice,
-	 * no source).
-	 */
-	private static final double WIDE = 0.3;
-	private static final double STRANGE_BLANK = 2;
-	/**
 	 * Pitches on the radius that a last pass goes less deep than one before it by a slip, and not as a spring pass (common practice, no
 	 * source).
 	 */
@@ -55,24 +49,7 @@ final class TurnedSize {
 			return Optional.empty();
 		}
 		return turned.deepestOfEach(thread.get().value()).stream().flatMap(pass -> of(rule, work, turned, pass, thread.get())
-				.stream()).findFirst().or(() -> blank(rule, turned, thread.get()));
-	}
-
-	/** The finding of a bolt that is turned larger than its thread. */
-	private static Optional<Draft> blank(Rule rule, SinglePoint turned, Fact<ThreadSpec> thread) {
-		double major = thread.value().diameter();
-		double off = turned.blank().map(blank -> 2 * blank.radius() - major).orElse(0.0);
-		if (!(off > WIDE * thread.value().pitch() && off < STRANGE_BLANK * thread.value().pitch())) {
-			return Optional.empty();
-		}
-		Figures figures = new Figures(turned.pass().modal().unit());
-		SinglePoint.Blank blank = turned.blank().orElseThrow();
-		String message = "the outside is turned to diameter " + figures.fine(2 * blank.radius()) + " where "
-				+ thread.value().withoutClass().designation() + " is cut: " + figures.fine(off)
-				+ " too large, the first pass takes that too and no gauge goes on; a little below " + figures.fine(major);
-		return Optional.of(Draft.of(rule, Severity.ERROR, Location.of(blank.turned().block()), message)
-				.programmed("diameter of the outside", figures.fine(2 * blank.radius()), blank.turned().block())
-				.known("the callout", thread.value().designation(), thread).related(turned.pass().block(), "the first pass"));
+				.stream()).findFirst();
 	}
 
 	private static Optional<Draft> of(Rule rule, Work work, SinglePoint turned, SinglePoint.Pass pass, Fact<ThreadSpec> thread) {

@@ -68,14 +68,6 @@ class TurnedPassesTest {
 				.startsWith("thread-into-shoulder the thread goes on to Z-60, the outside is turned to its diameter as far as Z-50");
 	}
 
-	@Test
-	void aBoltTurnedToAnotherDiameterIsToldWhereItIsTurned() {
-		assertThat(said("M30X1.5", "M3", NUT_SEAT.formatted("31.85", "47."))).singleElement().asString()
-				.startsWith("helix-off-size the outside is turned to diameter 31.85 mm where M30x1.5 is cut: 1.85 mm too large");
-		String rough = NUT_SEAT.replace("X%s Z-31.5", "X%s").formatted("30.8", "47.");
-		assertThat(said("M30X1.5", "M3", rough)).as("roughed alone, as far as this program shows").isEmpty();
-	}
-
 	/** Both ends of a part, the other one on the second spindle: neither thread goes on with the other. */
 	@Test
 	void theOtherEndsThreadDoesNotExcuseThisOne() {
