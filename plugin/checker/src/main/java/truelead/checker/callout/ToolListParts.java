@@ -3,6 +3,7 @@ package truelead.checker.callout;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.antlr.v4.runtime.CharStreams;
@@ -17,6 +18,12 @@ public final class ToolListParts {
 
 	private static final int LONGEST_LIST = 1_000;
 	private static final String BETWEEN = "/;,|+-&";
+	/** As long as a tool with its offset is, T0101. */
+	private static final int WITH_OFFSET = 5;
+	/** Words before a tool that is spoken of, and not listed. */
+	private static final Set<String> REFERS = Set.of("AND", "OR", "WITH", "TO", "BY", "AS", "AT", "ON", "FROM", "LIKE", "SEE", "USE", "UND",
+			"ODER", "MIT", "WIE", "VON", "ET", "OU", "AVEC", "PAR", "COMME", "Y", "O", "CON", "COMO", "E", "COME", "EN", "OF", "MET", "OCH",
+			"MED", "I", "LUB", "Z", "JAKO", "A", "NEBO");
 
 	/** Where a tool stands with its number, from the word to behind the number. */
 	private record Numbered(int start, int end) {
@@ -31,12 +38,47 @@ public final class ToolListParts {
 		if (comment.length() > LONGEST_LIST || numbers(comment) < 2 || comment.codePointCount(0, comment.length()) != comment.length()) {
 			return whole;
 		}
-		List<Numbered> tools = numbered(comment);
+		List<Numbered> tools = numbered(comment, false);
 		List<Span> numbersLast = numbersLast(comment, tools);
-		return numbersLast.isEmpty() ? numbersFirst(comment, tools, whole) : numbersLast;
+		if (!numbersLast.isEmpty()) {
+			return numbersLast;
+		}
+		List<Numbered> all = numbered(comment, true);
+		boolean row = row(comment, all);
+		return numbersFirst(comment, row ? all : tools, row ? 1 : Math.max(2, tools.size() / 2), whole);
 	}
 
-	private static List<Span> numbersFirst(String comment, List<Numbered> numbered, List<Span> whole) {
+	/**
+	 * Whether a comment begins with a tool and goes on with others, each with words behind it: three or more, or two with their offsets, as
+	 * T0101 has. Of T1 DREHEN T2 EINSTECHEN T3 GEWINDE M20 no word need be known.
+	 */
+	private static boolean row(String comment, List<Numbered> tools) {
+		boolean offsets = tools.stream().allMatch(tool -> comment.substring(tool.start(), tool.end()).length() >= WITH_OFFSET);
+		if (tools.size() < (offsets ? 2 : 3) || comment.substring(0, tools.get(0).start()).chars().anyMatch(Character::isLetterOrDigit)) {
+			return false;
+		}
+		for (int i = 0; i < tools.size(); i++) {
+			String behind = comment.substring(tools.get(i).end(), i + 1 < tools.size() ? tools.get(i + 1).start() : comment.length());
+			String last = lastWord(behind);
+			boolean refers = i + 1 < tools.size() && (REFERS.contains(last.toUpperCase(Locale.ROOT)) || TradeWords.words().meaning(last)
+					.filter(meaning -> meaning == Meaning.FOR || meaning == Meaning.APART).isPresent());
+			if (refers || behind.chars().noneMatch(Character::isLetter)) {
+				return false;
+			}
+		}
+		return true;
+	}
+
+	private static String lastWord(String text) {
+		String stripped = text.stripTrailing();
+		int start = stripped.length();
+		while (start > 0 && Character.isLetter(stripped.charAt(start - 1))) {
+			start--;
+		}
+		return stripped.substring(start);
+	}
+
+	private static List<Span> numbersFirst(String comment, List<Numbered> numbered, int enough, List<Span> whole) {
 		List<Span> parts = new ArrayList<>();
 		Set<Integer> tools = new HashSet<>();
 		int saying = 0;
@@ -54,7 +96,7 @@ public final class ToolListParts {
 		}
 		// of T1 TURN, T5 DRILL 8.5, T7 M10 TAP not all need be tools that are known here, and of T1 = TURN, T4 = THREAD M18 one
 		boolean equal = numbered.stream().allMatch(tool -> equalsBehind(comment, tool.end()));
-		if (saying < (equal ? 1 : Math.max(2, numbered.size() / 2))) {
+		if (saying < (equal ? 1 : enough)) {
 			return whole;
 		}
 		if (parts.size() > 1 && numbered.get(0).start() > 0) {
@@ -132,7 +174,7 @@ public final class ToolListParts {
 	 * The tools with their numbers, a word that is none of the trade not before them, unless an equals sign is behind: in AFTER T2 the tool
 	 * is another's, in EBAUCHE T2 = FILETAGE it is not.
 	 */
-	private static List<Numbered> numbered(String comment) {
+	private static List<Numbered> numbered(String comment, boolean unknown) {
 		List<Numbered> tools = new ArrayList<>();
 		CalloutTokens tokens = new CalloutTokens(CharStreams.fromString(comment));
 		boolean open = true;
@@ -145,7 +187,7 @@ public final class ToolListParts {
 			boolean named = ToolListLine.isTool(token.getText());
 			first = named && tool < 0 ? open : first;
 			tool = named ? tool >= 0 ? tool : token.getStartIndex() : ToolListLine.isMark(token) ? tool : -1;
-			open = !Character.isLetter(token.getText().codePointAt(0))
+			open = unknown || !Character.isLetter(token.getText().codePointAt(0))
 					|| TradeWords.words().meaning(token.getText()).filter(meaning -> meaning != Meaning.FOR).isPresent();
 		}
 		return tools;

@@ -94,10 +94,11 @@ final class ToolSize {
 				.map(number -> Dimension.of((60 + 13 * number) / 1000.0, LengthUnit.INCH));
 	}
 
-	/** DRILL 10.2 CENTER: behind the size stands the place. */
+	/** DRILL 10.2 CENTER, FORET D4.2 CENTRE: behind the size stands the place. */
 	static boolean beforeCentre(List<Part> parts, int i) {
-		return i + 1 < parts.size() && parts.get(i) instanceof Part.Amount size && size.role() == Part.Role.PLAIN
-				&& parts.get(i + 1) instanceof Part.Word place && place.meaning() == Meaning.CENTRE;
+		return i + 1 < parts.size() && parts.get(i) instanceof Part.Amount size && (size.role() == Part.Role.PLAIN
+				|| size.role() == Part.Role.DIAMETER) && parts.get(i + 1) instanceof Part.Word place
+				&& place.meaning() == Meaning.CENTRE;
 	}
 
 	/** The number of #10, where it is one of a screw. */

@@ -2,6 +2,7 @@ package truelead.checker.callout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -15,6 +16,8 @@ import truelead.checker.thread.ToolKind;
 final class ToolWords {
 	/** No chamfer of a drawing is longer, mm or in. */
 	private static final double LONGEST_LEG = 5;
+	private static final Set<String> DIES = Set.of("DIE", "CHASER", "CHASERS", "ROLLER");
+
 	private record Named(ToolKind kind, int at) {
 	}
 
@@ -87,6 +90,11 @@ final class ToolWords {
 			case THREAD_MILL -> add(ToolKind.THREAD_MILL, i);
 			case DIE -> add(ToolKind.DIE, i);
 			case DIE_HEAD -> add(ToolKind.DIE_HEAD, i);
+			case HOLDER -> {
+				if (headOfDies(i)) {
+					add(ToolKind.DIE_HEAD, i);
+				}
+			}
 			case MILL -> nameMill(i);
 			case UNDERCUT -> {
 				if (CombinedCutter.grooves(parts.get(i))) {
@@ -114,6 +122,13 @@ final class ToolWords {
 			case COUNTERBORE -> add(ToolKind.COUNTERBORE, i);
 			default -> { }
 		}
+	}
+
+	/** DIE HEAD, CHASER HEAD, ROLLING HEAD: in German the first is an article. */
+	private boolean headOfDies(int i) {
+		boolean head = parts.get(i) instanceof Part.Word word && word.text().toUpperCase(Locale.ROOT).startsWith("HEAD");
+		return head && (row.is(i - 1, Meaning.FORM) || row.is(i - 1, Meaning.DIE) || i > 0 && parts.get(i - 1) instanceof Part.Other before
+				&& DIES.contains(before.text().toUpperCase(Locale.ROOT)));
 	}
 
 	/**

@@ -160,7 +160,10 @@ public final class AxisRuns {
 			return;
 		}
 		boolean returns = in instanceof Step.Synchronised synchronised && synchronised.returns();
-		if (returns || out.isPresent() && (cameBack() || pulledOut())) {
+		// a tap that is turned back only part of the way is one all the same
+		boolean driven = in instanceof Step.Synchronised goes && goes.drivesTap() && out.filter(Step.Synchronised.class::isInstance)
+				.isPresent();
+		if (returns || out.isPresent() && (cameBack() || pulledOut() || driven)) {
 			found.accept(new AxisRun(inOrder, tool, Places.of(tool.part(), modal, Places.across(axis), AxisRun.to(in)), in,
 					out, top, steps));
 		}

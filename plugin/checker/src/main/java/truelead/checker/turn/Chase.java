@@ -234,12 +234,15 @@ final class Chase {
 		// a thread that is cut from the ground outwards begins at its deep end
 		double end = down ? levels.getMin() : levels.getMax();
 		double begin = down ? levels.getMax() : levels.getMin();
-		double mouth = deepest.map(Cut::start).orElse(begin);
+		// a deeper bore begins where the wider one ends
+		double mouth = hole.makingBefore(order).stream().mapToDouble(Cut::start).reduce((one, other) -> down ? Math.max(one, other)
+				: Math.min(one, other)).orElse(begin);
 		double middle = (end + (down ? Math.min(mouth, begin) : Math.max(mouth, begin))) / 2;
 		Optional<Cut> sized = cone ? bores.bored(tool.part(), order, thread.diameter() / 2).map(bored ->
 				bored.cut(uses.get(bored.tool().index()))) : hole.sizedBefore(order, middle).filter(cut -> cut.diameter()
 						.filter(Fact::stated).isPresent());
-		return sized.map(cut -> new SinglePoint.Bore(cut, floor(hole, cut, thread.system().taper()), end, thread.system().taper() ? 0
+		return sized.map(cut -> new SinglePoint.Bore(cut, found.outside().hollowTo(tool.part(), order, cut, floor(hole, cut,
+				thread.system().taper()), thread.pitch()), end, thread.system().taper() ? 0
 				: buried(hole, cut, thread.pitch(), found.outside())));
 	}
 

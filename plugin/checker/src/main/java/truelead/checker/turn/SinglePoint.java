@@ -1,5 +1,6 @@
 package truelead.checker.turn;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -226,15 +227,28 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 		return List.copyOf(deepest.values());
 	}
 
+	/** The passes of each of the thread's grooves, in order; all in one row where the grooves are not told apart. */
+	public List<List<Pass>> ofEach(ThreadSpec thread) {
+		if (thread.starts() < 2 || grooves(thread) < 2) {
+			return List.of(passes);
+		}
+		Map<Integer, List<Pass>> rows = new LinkedHashMap<>();
+		for (Pass pass : passes) {
+			rows.computeIfAbsent(groove(pass, thread), groove -> new ArrayList<>()).add(pass);
+		}
+		return List.copyOf(rows.values());
+	}
+
 	private int groove(Pass pass, ThreadSpec thread) {
 		return Math.floorMod((int) Math.rint((pass.start() - passes.get(0).start() - beside(pass, thread)) / thread.pitch()),
 				thread.starts());
 	}
 
-	/** Whether another thread lies over the same stretch along Z, about as far from the axis. */
+	/** Whether another thread lies for the most part over the same stretch along Z, about as far from the axis. */
 	public boolean overlaps(SinglePoint other) {
-		boolean beside = Math.max(level(true), other.level(true)) < Math.min(level(false), other.level(false));
-		return beside && Math.abs(deepest().radius() - other.deepest().radius()) <= ANOTHER * passes.get(0).lead();
+		double shared = Math.min(level(false), other.level(false)) - Math.max(level(true), other.level(true));
+		boolean over = shared > Math.min(level(false) - level(true), other.level(false) - other.level(true)) / 2;
+		return over && Math.abs(deepest().radius() - other.deepest().radius()) <= ANOTHER * passes.get(0).lead();
 	}
 
 	private double level(boolean lowest) {

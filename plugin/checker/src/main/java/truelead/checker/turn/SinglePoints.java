@@ -173,7 +173,8 @@ final class SinglePoints {
 	private static Optional<Fact<ThreadSpec>> titled(Chase chase, TitleThreads title, LatheMotions.Found found, List<ToolUse> uses) {
 		return title.suiting(chase::suits).or(() -> title.suiting(chase::near))
 				.or(() -> title.suiting(chase::suitsCone)).or(() -> title.suiting(thread -> chase.prepared(thread, found, uses)))
-				.or(() -> title.suiting(chase::inOtherUnit));
+				.or(() -> title.cored(chase::suits)).or(() -> title.cored(chase::near))
+				.or(() -> title.cored(thread -> chase.prepared(thread, found, uses))).or(() -> title.suiting(chase::inOtherUnit));
 	}
 
 	/** How long the comments of the tool, or else the title, say that a thread is, mm. */

@@ -22,6 +22,8 @@ final class TurnedBores {
 	private static final int MOST = 10_000;
 	/** Passes at most that lie before one neck. */
 	private static final int BEFORE_NECK = 16;
+	/** Passes at most that are looked back at for what is narrower than a relief. */
+	private static final int LOOKED_BACK = 200;
 	/** Slope of a cone for a taper thread at most, on the radius: four times that of 1 in 16 on the diameter. */
 	private static final double CONE = 1.0 / 8;
 
@@ -52,15 +54,19 @@ final class TurnedBores {
 
 		/** The hole in the middle that it leaves, with its diameter at the face. */
 		Cut cut(ToolUse use) {
-			return new BorePass(order, tool, step, mouth(), true).cut(use);
+			return new BorePass(order, tool, step, mouth(), true, false).cut(use);
 		}
 	}
 
+	/** Whether the last motion fed the tool straight away from the axis. */
+	private boolean plunged;
 	private final List<Cone> cones = new ArrayList<>();
 	private final List<BorePass> passes = new ArrayList<>();
 	private final List<BorePass> open = new ArrayList<>();
 	/** Where in the passes those stand that the tool left towards the axis, and has not come back from along the work. */
 	private final Deque<Integer> left = new ArrayDeque<>();
+	/** Where those stand that the tool left outwards by a feed, and has not come back from: a bore may go on there as a relief. */
+	private final Deque<Integer> widened = new ArrayDeque<>();
 
 	/** All passes, in the order of execution. */
 	List<BorePass> passes() {
@@ -91,6 +97,7 @@ final class TurnedBores {
 			// gone home or changed: nobody sees which way it left the wall
 			close(false);
 			left.clear();
+			widened.clear();
 		}
 		outBehindNeck(move, tool);
 		if (Math.abs(from - to) > 1e-6) {
@@ -98,10 +105,35 @@ final class TurnedBores {
 				cones.add(new Cone(order, tool, move));
 			}
 			close(to < from);
+			relief(move, tool);
+			plunged = !move.rapid() && to > from && move.from().z() == move.to().z();
 		} else if (!move.rapid() && to > AxisRun.CENTRE_LINE && move.to().z() != move.from().z() && !upToTheFace(move)
 				&& passes.size() + open.size() < MOST) {
-			open.add(new BorePass(order, tool, move, to, false));
+			BorePass pass = new BorePass(order, tool, move, to, false, false);
+			open.add(plunged && belowTheFace(pass) && narrowBefore(pass) ? pass.widening() : pass);
+			plunged = false;
 		}
+	}
+
+	private static boolean belowTheFace(BorePass pass) {
+		return pass.step().from().z() * pass.way() > 0;
+	}
+
+	/** Whether the bore is narrower where a pass begins that the tool was fed out to: what is wider behind it is a relief. */
+	private boolean narrowBefore(BorePass wide) {
+		double level = wide.step().from().z();
+		boolean narrow = false;
+		for (BorePass pass : passes.subList(Math.max(0, passes.size() - LOOKED_BACK), passes.size())) {
+			double low = Math.min(pass.step().from().z(), pass.step().to().z());
+			double high = Math.max(pass.step().from().z(), pass.step().to().z());
+			if (pass.tool().part() == wide.tool().part() && pass.inward() && pass.way() == wide.way() && low < level && high > level) {
+				if (pass.radius() > wide.radius() - 1e-6) {
+					return false;
+				}
+				narrow = true;
+			}
+		}
+		return narrow;
 	}
 
 	/** Feeding up to the face, as before a chamfer, cuts nothing. */
@@ -122,15 +154,39 @@ final class TurnedBores {
 		});
 	}
 
+	/**
+	 * A tool that goes farther in than a pass that it has left outwards, and has not come back along the work, is one inside: the pass
+	 * bores, and the wider one behind it is a relief.
+	 */
+	private void relief(Step.Move move, ToolLog tool) {
+		double to = Math.abs(move.to().x());
+		boolean inward = to < Math.abs(move.from().x());
+		int last = passes.size() - 1;
+		widened.removeIf(index -> {
+			BorePass pass = passes.get(index);
+			boolean gone = pass.tool() != tool || (move.to().z() - move.from().z()) * pass.way() < -1e-6 || !inward && move.rapid();
+			boolean inside = !gone && inward && to < pass.radius() - 1e-6;
+			if (inside) {
+				passes.set(index, pass.left(true));
+				left.add(index);
+				for (int i = index + 1; i <= last; i++) {
+					passes.set(i, passes.get(i).radius() > pass.radius() ? passes.get(i).widening() : passes.get(i));
+				}
+			}
+			return gone || inside;
+		});
+	}
+
 	private void close(boolean inward) {
 		for (BorePass pass : open) {
 			passes.add(pass.left(inward));
-			if (inward) {
-				left.add(passes.size() - 1);
-			}
+			(inward ? left : widened).add(passes.size() - 1);
 		}
 		while (left.size() > BEFORE_NECK) {
 			left.remove();
+		}
+		while (widened.size() > BEFORE_NECK) {
+			widened.remove();
 		}
 		open.clear();
 	}

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
+import truelead.checker.hole.Cut;
 import truelead.checker.hole.Places;
 import truelead.checker.machine.Modal;
 import truelead.checker.machine.Point;
@@ -132,9 +133,26 @@ final class TurnedOutside {
 			boolean fits = feed.order() > after && feed.order() < order && feed.tool().part() == tool.part() && feed.along()
 					&& Math.min(Math.abs(feed.from().x()), Math.abs(feed.to().x())) > radius - WITHIN * pitch;
 			double shared = fits ? feed.within(limit).map(within -> shared(within, begin, end)).orElse(0.0) : 0;
-			turned = shared > Math.abs(end - begin) / 2 ? Optional.of(feed) : turned;
+			boolean most = shared > Math.abs(end - begin) / 2
+					|| shared > 2 * pitch && behindNeck(feed, after, order, radius - pitch, first);
+			turned = most ? Optional.of(feed) : turned;
 		}
 		return turned.map(feed -> shaft(feed, ofPart(feed, after, order, radius - pitch), limit, Math.max(WIDEST, RELIEF * pitch), first));
+	}
+
+	/**
+	 * Whether a pass begins over a part of the work that is narrower than a distance from the axis, and lies for the most part on what a
+	 * feed turns behind that, as a nut's thread in the middle of a shaft.
+	 */
+	private boolean behindNeck(Feed feed, int after, int order, double narrow, Step.Synchronised first) {
+		double way = Math.signum(first.to().z() - first.from().z());
+		double near = way * Math.min(way * feed.from().z(), way * feed.to().z());
+		double before = way * (near - first.from().z());
+		double over = (near + first.from().z()) / 2;
+		boolean mostly = before > 0 && Math.abs(feed.to().z() - feed.from().z()) > Math.abs(first.to().z() - near) / 2;
+		return mostly && feeds.stream().anyMatch(other -> other.order() > after && other.order() < order && other.along()
+				&& other.tool().part() == feed.tool().part() && other.covers(over, 0)
+				&& Math.max(Math.abs(other.from().x()), Math.abs(other.to().x())) < narrow);
 	}
 
 	/**
@@ -204,6 +222,30 @@ final class TurnedOutside {
 		return inner.stream().anyMatch(feed -> feed.order() < order && feed.tool().part() == part
 				&& Math.max(Math.abs(feed.from().x()), Math.abs(feed.to().x())) > radius - SAME
 				&& feed.covers(first.from().z(), feed.along() ? 0 : Math.max(WIDEST, RELIEF * pitch)));
+	}
+
+	/**
+	 * How far the hole in the middle goes on as wide as a bore behind its end, by a relief that is turned or grooved there before a step;
+	 * behind a groove whose width nobody says by as much as one is wide.
+	 *
+	 * @param floor level where the bore ends, mm
+	 */
+	double hollowTo(int part, int order, Cut bore, double floor, double pitch) {
+		double radius = bore.diameter().orElseThrow().value() / 2;
+		double way = bore.direction();
+		double widest = Math.max(WIDEST, RELIEF * pitch);
+		double end = way * floor;
+		boolean groove = false;
+		for (Feed feed : inner) {
+			boolean wide = feed.order() < order && feed.tool().part() == part && Math.abs(feed.to().x()) > radius + SAME;
+			double near = Math.min(way * feed.from().z(), way * feed.to().z());
+			double far = Math.max(way * feed.from().z(), way * feed.to().z());
+			if (wide && near - way * floor <= widest && far - way * floor > SAME) {
+				groove = far > end + SAME ? !feed.along() : groove;
+				end = Math.max(end, far);
+			}
+		}
+		return way * (end + (groove ? widest : 0));
 	}
 
 	/**

@@ -133,6 +133,17 @@ public final class TitleThreads {
 		return suiting.size() == 1 ? suiting.values().stream().findFirst() : Optional.empty();
 	}
 
+	/** The one thread that suits of those that the title names a core hole for, as M33X2 INSIDE, KERNLOCH 30.9. */
+	public Optional<Fact<ThreadSpec>> cored(Predicate<ThreadSpec> cut) {
+		Map<ThreadSpec, Fact<ThreadSpec>> suiting = new LinkedHashMap<>();
+		for (LineComment comment : comments) {
+			CalloutReader.readComment(comment.said()).tools().stream().flatMap(tool -> tool.forThread().stream()).filter(cut)
+					.forEach(spec -> suiting.putIfAbsent(spec.withoutClass(), Fact.of(spec, FactSource.TITLE, comment.comment().at(),
+							comment.said().strip())));
+		}
+		return suiting.size() == 1 ? suiting.values().stream().findFirst() : Optional.empty();
+	}
+
 	/**
 	 * What the title says of a thread that a nearer comment names; empty where it says something of its hole twice, as for holes of two
 	 * depths.

@@ -83,6 +83,8 @@ final class Sorting {
 	 * chuck.
 	 */
 	private final Map<Integer, Integer> ways = new HashMap<>();
+	/** The same of each stay of a tool that bores beside the axis. */
+	private final Map<Integer, Integer> boring = new HashMap<>();
 	private Holes holes;
 
 	Sorting(Recorded recorded, List<BorePass> bores, List<ToolUse> uses, Commentary commentary, Stays stays, MachineProfile profile) {
@@ -208,8 +210,13 @@ final class Sorting {
 
 	private void bore(BorePass pass) {
 		ToolUse use = uses.get(pass.tool().index());
-		// the other way a tool feeds back out of its bore
-		if (pass.way() == ways.getOrDefault(pass.tool().part(), -1) && pass.bores(use)) {
+		if (!pass.bores(use)) {
+			return;
+		}
+		// the other way a tool feeds back out of its bore; the first pass from before the face goes in, as on a second spindle
+		int way = boring.computeIfAbsent(pass.tool().index(), stay -> pass.fromBeforeTheFace() ? pass.way()
+				: ways.getOrDefault(pass.tool().part(), -1));
+		if (pass.way() == way) {
 			book.add(pass.cut(use));
 		}
 	}

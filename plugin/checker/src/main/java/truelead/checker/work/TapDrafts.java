@@ -181,6 +181,10 @@ final class TapDrafts {
 					? Tapping.Method.DRILLING_CYCLE : run.out().isEmpty() ? Tapping.Method.SYNCHRONISED_BLOCK
 					: Tapping.Method.SYNCHRONISED);
 		}
+		if (tool.facts().kind().filter(kind -> kind.value() == ToolKind.DIE_HEAD).isPresent()) {
+			// it opens at the end of the thread, and may be pulled back at rapid
+			return Optional.of(Tapping.Method.FEED);
+		}
 		if (tap || tool.facts().kind().isEmpty() && floating(run.in())) {
 			return Optional.of(run.rapidOut() ? Tapping.Method.DRILLING_CYCLE : Tapping.Method.FEED);
 		}

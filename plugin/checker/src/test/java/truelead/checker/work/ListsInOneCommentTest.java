@@ -7,6 +7,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import truelead.checker.Samples;
+import truelead.checker.callout.ToolListParts;
+import truelead.checker.profile.MachineProfile;
 import truelead.checker.rule.Severity;
 
 /** Drill and tap named in one comment, their numbers before, behind or within, and lines of a tool list as machines write them. */
@@ -93,6 +95,39 @@ class ListsInOneCommentTest {
 				.replace("T12 M6", "T12 M6 (5/16-18 TAP)");
 		assertThat(loud(program.replace("T11 M6", "T11 M6 (DRILL F .257)"))).isEmpty();
 		assertThat(loud(program.replace("T11 M6", "T11 M6 (DRILL B .238)"))).singleElement().asString().startsWith("drill-too-small");
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "(T1 DREHEN T3 NABE T5 ZAPFEN T7 GEWINDE M24X1.5 T9 ABSTECHEN)", "(T0101 AUSSEN T0707 GEWINDE M24X1.5)",
+			"(T1 = KOPIEREN - T7 GEWINDE M24X1.5 - T9 ABSTECHEN)" })
+	void aTurretsToolsNeedNotAllBeKnown(String list) {
+		String program = """
+				%s
+				G21 G99
+				T0101
+				G96 S180 M3
+				G0 X28. Z2.
+				X23.85
+				G1 Z-30. F.2
+				X40.
+				G0 X100. Z100.
+				T0707
+				G97 S600 M3
+				G0 X28. Z6.
+				G76 P010060 Q60 R.03
+				G76 X22.16 Z-26. P920 Q250 F%s
+				G0 X100. Z100.
+				M30
+				""";
+		assertThat(Samples.heard(MachineProfile.named("turning"), program.formatted(list, "1.5"))).isEmpty();
+		assertThat(Samples.heard(MachineProfile.named("turning"), program.formatted(list, "2."))).singleElement().asString()
+				.startsWith("feed-off-pitch");
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "(T1 M8 TAP FOR T2 AND T3)", "(T12 ROUGH AS T11 LIKE T12)" })
+	void toolsSpokenOfAreNoList(String comment) {
+		assertThat(ToolListParts.of(comment.substring(1, comment.length() - 1))).hasSize(1);
 	}
 
 	@Test

@@ -27,6 +27,9 @@ final class ThroughSigns {
 	private static final double OTHER_DIAMETER = 1;
 
 	private final Tapping tapping;
+	/** Levels and centres that are the same, mm. */
+	private static final double SAME = 0.05;
+
 	private final Work work;
 
 	ThroughSigns(Tapping tapping, Work work) {
@@ -44,7 +47,7 @@ final class ThroughSigns {
 		if (said) {
 			return Optional.empty();
 		}
-		return Stream.of(point(), passesAxis(sized), underside(sized), level(sized)).flatMap(Optional::stream).findFirst()
+		return Stream.of(point(), passesAxis(sized), comesOut(sized), underside(sized), level(sized)).flatMap(Optional::stream).findFirst()
 				.or(() -> outline(depth, full));
 	}
 
@@ -63,6 +66,44 @@ final class ThroughSigns {
 		boolean side = work.shop().profile().isLathe() && sized.place().plane() == Plane.YZ;
 		return side && sized.start() > 0 && sized.tip() < 0 ? Optional.of("it passes the part's axis") : Optional.empty();
 	}
+
+	/** In the side of a hollow part, whose bore is wider than where the full diameter ends. */
+	private Optional<String> comesOut(Cut sized) {
+		boolean side = work.shop().profile().isLathe() && sized.place().plane() == Plane.YZ && !Double.isNaN(sized.shoulder());
+		return side && work.survey(tapping, BORES, bores -> bores.stream().anyMatch(bore -> bore.opens(sized)))
+				? Optional.of("it comes out in the part's bore") : Optional.empty();
+	}
+
+	/** A hole in the middle of a turned part: its frame, the levels between which it has its radius, mm, and the step that makes it. */
+	private record Bore(int frame, int order, double low, double high, double radius) {
+
+		/** Whether a hole in the side ends in it with its full diameter. */
+		boolean opens(Cut side) {
+			double z = side.place().v();
+			boolean over = side.place().frame() == frame && order < side.order() && low <= z && z <= high;
+			return over && Math.abs(side.shoulder()) <= radius + SAME;
+		}
+	}
+
+	private static final Survey<Bore, Set<Bore>> BORES = new Survey<>() {
+
+		@Override
+		public void of(Work work, BiConsumer<Integer, Bore> said) {
+			for (Hole hole : work.holes()) {
+				if (hole.place().plane() == Plane.XY && Math.hypot(hole.place().u(), hole.place().v()) <= SAME) {
+					hole.making().stream().filter(cut -> cut.diameter().isPresent() && !Double.isNaN(cut.shoulder()))
+							.forEach(cut -> said.accept(Survey.stay(hole), new Bore(hole.place().frame(), cut.order(),
+									Math.min(cut.start(), cut.shoulder()), Math.max(cut.start(), cut.shoulder()),
+									cut.diameter().get().value() / 2)));
+				}
+			}
+		}
+
+		@Override
+		public Set<Bore> all(List<Bore> said) {
+			return Set.copyOf(said);
+		}
+	};
 
 	/**
 	 * Where level 0 is the underside of a plate, the drill comes out there with its full diameter; a boss on a thicker part is drilled so

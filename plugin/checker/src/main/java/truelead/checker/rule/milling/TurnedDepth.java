@@ -37,6 +37,8 @@ final class TurnedDepth {
 
 	/** Part of the whole depth that a pass goes beyond the next one by a slip (common practice, no source). */
 	private static final double OUT_OF_ORDER = 0.1;
+	/** No burr is taken off so deep in the thread, as a part of its depth (common practice, no source). */
+	private static final double BURR = 0.2;
 	/** So many passes behind the deepest may be meant to finish a thread. */
 	private static final int FEW = 2;
 
@@ -61,7 +63,7 @@ final class TurnedDepth {
 		if (cycle.isEmpty() && (thread.system().movement() || thread.system().taper())) {
 			// wide forms are cut side by side, and how deep a taper begins is not known
 			return thread.system().movement() ? Optional.empty()
-					: fallsBack(turned, thread, whole).map(pass -> fallsBack(rule, turned, named.get(), pass));
+					: fallsBack(turned, thread, whole).map(out -> fallsBack(rule, turned, named.get(), out));
 		}
 		double first = cycle.isPresent() ? cycle.get().firstOf(whole) : turned.passes().size() < 2 && threadingCycle(turned) ? Double.NaN
 				: whole - Math.abs(end - turned.passes().get(0).radius());
@@ -69,61 +71,81 @@ final class TurnedDepth {
 			return Optional.of(air(rule, turned, named.get(), cycle.get(), whole));
 		}
 		return first > PART * whole && first > MOST ? Optional.of(heavy(rule, turned, named.get(), cycle, first, whole))
-				: tooFar(turned, whole).map(pass -> tooFar(rule, turned, named.get(), pass, whole)).or(() ->
-						fallsBack(turned, thread, whole).map(pass -> fallsBack(rule, turned, named.get(), pass)));
+				: tooFar(turned, thread, whole).map(out -> tooFar(rule, turned, named.get(), out, whole)).or(() ->
+						fallsBack(turned, thread, whole).map(out -> fallsBack(rule, turned, named.get(), out)));
+	}
+
+	/** A pass out of the order of its groove's. */
+	private record Odd(List<SinglePoint.Pass> row, int at) {
+
+		SinglePoint.Pass pass() {
+			return row.get(at);
+		}
 	}
 
 	/**
-	 * The first pass between two that are less deep, the one behind it deeper than the one before: it is out of their order, and those
-	 * behind it cut air.
+	 * The first pass between two that are less deep, the one behind it deeper than the one before, or the first one where all behind it are
+	 * less deep: it is out of their order, and those behind it cut air.
 	 */
-	private static Optional<Integer> tooFar(SinglePoint turned, double whole) {
-		List<SinglePoint.Pass> passes = turned.passes();
+	private static Optional<Odd> tooFar(SinglePoint turned, ThreadSpec thread, double whole) {
 		double out = turned.inside() ? 1 : -1;
-		for (int i = 1; i + 1 < passes.size(); i++) {
-			double before = out * passes.get(i - 1).radius();
-			double here = out * passes.get(i).radius();
-			double next = out * passes.get(i + 1).radius();
-			if (before < next && here - next > OUT_OF_ORDER * whole) {
-				return Optional.of(i);
+		for (List<SinglePoint.Pass> row : turned.ofEach(turned.asCut(thread))) {
+			for (int i = 0; i + 1 < row.size(); i++) {
+				double before = i > 0 ? out * row.get(i - 1).radius() : Double.NEGATIVE_INFINITY;
+				double here = out * row.get(i).radius();
+				double next = out * row.get(i + 1).radius();
+				boolean first = i > 0 || row.size() > FEW && row.stream().skip(1).allMatch(pass -> here - out * pass.radius() > 0);
+				if (first && before < next && here - next > OUT_OF_ORDER * whole) {
+					return Optional.of(new Odd(row, i));
+				}
 			}
 		}
 		return Optional.empty();
 	}
 
-	/**
-	 * The first of the last passes of a thread with one start that are all less deep than those before, by more than a tool wears: they cut
-	 * air.
-	 */
-	private static Optional<SinglePoint.Pass> fallsBack(SinglePoint turned, ThreadSpec thread, double whole) {
-		List<SinglePoint.Pass> passes = turned.passes();
+	/** The first of the last passes of a groove that are all less deep than those before, by more than a tool wears: they cut air. */
+	private static Optional<Odd> fallsBack(SinglePoint turned, ThreadSpec thread, double whole) {
 		double out = turned.inside() ? 1 : -1;
-		double deepest = out * turned.deepest().radius();
-		int at = passes.size();
-		while (at > 0 && deepest - out * passes.get(at - 1).radius() > OUT_OF_ORDER * whole) {
-			at--;
+		for (List<SinglePoint.Pass> row : turned.grooves(turned.asCut(thread)) < 1 ? List.<List<SinglePoint.Pass>>of()
+				: turned.ofEach(turned.asCut(thread))) {
+			double deepest = out * turned.deepest(row).radius();
+			int at = row.size();
+			while (at > 0 && deepest - out * row.get(at - 1).radius() > OUT_OF_ORDER * whole) {
+				at--;
+			}
+			double most = row.subList(at, row.size()).stream().mapToDouble(pass -> out * pass.radius()).max().orElse(0);
+			double least = row.subList(0, at).stream().mapToDouble(pass -> out * pass.radius()).min().orElse(0);
+			// what begins again from the crests is the thread of the next part, or a burr that is taken off
+			boolean meant = most > least || most - (deepest - whole) > BURR * whole;
+			if (at < row.size() && row.size() - at <= FEW && meant) {
+				return Optional.of(new Odd(row, at));
+			}
 		}
-		double most = passes.subList(at, passes.size()).stream().mapToDouble(pass -> out * pass.radius()).max().orElse(0);
-		double least = passes.subList(0, at).stream().mapToDouble(pass -> out * pass.radius()).min().orElse(0);
-		// what begins again from the crests is the thread of the next part, or a burr that is taken off
-		return at < passes.size() && passes.size() - at <= FEW && most > least && turned.grooves(thread) == 1 ? Optional.of(passes.get(at))
-				: Optional.empty();
+		return Optional.empty();
 	}
 
-	private static Draft fallsBack(Rule rule, SinglePoint turned, Fact<ThreadSpec> thread, SinglePoint.Pass pass) {
+	private static Draft fallsBack(Rule rule, SinglePoint turned, Fact<ThreadSpec> thread, Odd odd) {
 		Figures figures = new Figures(turned.pass().modal().unit());
+		SinglePoint.Pass pass = odd.pass();
+		SinglePoint.Pass deepest = turned.deepest(odd.row());
 		String message = "the last pass, to diameter " + figures.fine(2 * pass.radius()) + ", cuts air: one before it went to "
-				+ figures.fine(2 * turned.deepest().radius()) + "; a diameter beyond that, or none";
+				+ figures.fine(2 * deepest.radius()) + "; a diameter beyond that, or none";
 		BlockRef at = pass.step().code() == 0 ? pass.step().block() : pass.infeed().orElse(pass.step().block());
 		return draft(rule, Severity.WARNING, MillFacts.word(at, "X"), message, turned, thread)
-				.related(turned.deepest().step().block(), "the deepest pass");
+				.related(deepest.step().block(), "the deepest pass");
 	}
 
-	private static Draft tooFar(Rule rule, SinglePoint turned, Fact<ThreadSpec> thread, int index, double whole) {
+	private static Draft tooFar(Rule rule, SinglePoint turned, Fact<ThreadSpec> thread, Odd odd, double whole) {
 		Figures figures = new Figures(turned.pass().modal().unit());
-		SinglePoint.Pass pass = turned.passes().get(index);
-		SinglePoint.Pass before = turned.passes().get(index - 1);
-		SinglePoint.Pass next = turned.passes().get(index + 1);
+		SinglePoint.Pass pass = odd.pass();
+		SinglePoint.Pass next = odd.row().get(odd.at() + 1);
+		if (odd.at() == 0) {
+			return draft(rule, Severity.WARNING, MillFacts.word(pass.deepBy(), "X"), "the first pass, to diameter "
+					+ figures.fine(2 * pass.radius()) + ", takes all of the thread at once, and those behind it, the next to "
+					+ figures.fine(2 * next.radius()) + ", cut air; a diameter before " + figures.fine(2 * next.radius()), turned, thread)
+					.related(next.step().block(), "the next pass");
+		}
+		SinglePoint.Pass before = odd.row().get(odd.at() - 1);
 		String message = "the pass to diameter " + figures.fine(2 * pass.radius()) + " takes "
 				+ figures.fine(Math.abs(pass.radius() - before.radius())) + " of the thread's " + figures.fine(whole)
 				+ " at once, and the next, to " + figures.fine(2 * next.radius()) + ", cuts air; a diameter between "

@@ -13,6 +13,7 @@ import truelead.checker.rule.Figures;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.stroke.TapStroke;
+import truelead.checker.thread.ToolKind;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
@@ -38,7 +39,7 @@ public final class OverrideOpen extends TappingRule {
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
 		boolean feed = tapping.method() == Tapping.Method.FEED;
 		boolean synchronised = tapping.method().synchronised() && !work.shop().profile().yes(ProfileKey.SYNCHRONISED_LOCKS_OVERRIDES);
-		if (!feed && !synchronised) {
+		if (!feed && !synchronised || dieHead(tapping)) {
 			return;
 		}
 		for (TapStroke stroke : tapping.strokes().typical()) {
@@ -59,6 +60,11 @@ public final class OverrideOpen extends TappingRule {
 				return;
 			}
 		}
+	}
+
+	/** Dies and rolls that open lead themselves along the thread that they have begun. */
+	private static boolean dieHead(Tapping tapping) {
+		return tapping.tool().facts().kind().filter(kind -> kind.value() == ToolKind.DIE_HEAD).isPresent();
 	}
 
 	/** The way out is led at another lead than the way in, by more than a holder that floats takes over the depth. */

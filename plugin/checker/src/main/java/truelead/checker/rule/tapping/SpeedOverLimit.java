@@ -8,16 +8,19 @@ import java.util.stream.Stream;
 import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
 import truelead.checker.job.Stock;
+import truelead.checker.job.ToolFacts;
 import truelead.checker.machine.SpindleTurn;
 import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.Location;
 import truelead.checker.program.Plane;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
+import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.rule.ToolName;
 import truelead.checker.stroke.TapStroke;
+import truelead.checker.thread.ToolKind;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
@@ -32,6 +35,9 @@ public final class SpeedOverLimit extends TappingRule {
 
 	/** Cutting speed that no tap runs at in any stock, m/min (common practice, no source). */
 	private static final double FASTEST = 150;
+	/** The same of solid dies, and of heads whose dies or rolls open (common practice, no source). */
+	private static final double FASTEST_DIE = 40;
+	private static final double FASTEST_HEAD = 100;
 
 	/**
 	 * Below this cutting speed, m/min, a tap may turn faster than a careful drill, and above it not so many times as fast (common practice,
@@ -51,6 +57,12 @@ public final class SpeedOverLimit extends TappingRule {
 	@Override
 	public Set<Slip> silentWhere() {
 		return Set.of(Slip.UNIT_WORD, Slip.FEED_OFF);
+	}
+
+	@Override
+	public void check(Work work, Consumer<Finding> found) {
+		super.check(work, found);
+		work.course().singlePoints().forEach(turned -> TurnedSpeed.of(this, turned).map(Draft::finding).ifPresent(found));
 	}
 
 	@Override
@@ -75,7 +87,8 @@ public final class SpeedOverLimit extends TappingRule {
 					.programmed("speed", said(stroke), stroke.speed())
 					.from("limit for tapping", most, "machine profile " + work.shop().profile().name()));
 		}
-		double most = highest(tapping.wanted().stock().map(Fact::value), ToolName.forms(tapping.tool().facts()));
+		double most = Math.min(highest(tapping.wanted().stock().map(Fact::value), ToolName.forms(tapping.tool().facts())),
+				ofItsKind(tapping.tool().facts()));
 		return Turned.of(tapping, stroke).flatMap(turned -> {
 			double surface = surface(turned.diameter(), speed);
 			Optional<Draft> fast = surface > most ? Optional.of(surface(tapping, stroke, turned, surface, most)) : Optional.empty();
@@ -134,6 +147,11 @@ public final class SpeedOverLimit extends TappingRule {
 		});
 	}
 
+	private static double ofItsKind(ToolFacts tool) {
+		return tool.kind().map(Fact::value).map(kind -> kind == ToolKind.DIE ? FASTEST_DIE : kind == ToolKind.DIE_HEAD ? FASTEST_HEAD
+				: FASTEST).orElse(FASTEST);
+	}
+
 	/** Cutting speed at a diameter (mm), m/min. */
 	private static double surface(double diameter, double speed) {
 		return Math.PI * diameter * speed / 1000;
@@ -154,9 +172,10 @@ public final class SpeedOverLimit extends TappingRule {
 	private Draft surface(Tapping tapping, TapStroke stroke, Turned turned, double surface, double most) {
 		String stock = tapping.wanted().stock().map(s -> s.value().words()).orElse("any stock");
 		double right = most * 1000 / Math.PI / turned.diameter();
+		String named = tapping.tool().facts().isDie() ? tapping.tool().facts().kind().orElseThrow().value().words() : "tap";
 		String message = said(stroke) + " turns " + turned.name() + " at " + Figures.number(surface, 0)
-				+ " m/min, taps run below " + Figures.number(most, 0) + " in " + stock + ": the tap wears out or breaks; S"
-				+ Figures.number(Math.floor(right / 10) * 10, 0) + " at most, and F with it";
+				+ " m/min, " + named + "s run below " + Figures.number(most, 0) + " in " + stock + ": the " + named
+				+ " wears out or breaks; S" + Figures.number(Math.floor(right / 10) * 10, 0) + " at most, and F with it";
 		Draft draft = Draft.of(this, Severity.WARNING, stroke.speed(), stroke.block(), message)
 				.programmed("speed", said(stroke), stroke.speed())
 				.known("diameter", new Figures(stroke.modal().unit()).fine(turned.diameter()), turned.from())

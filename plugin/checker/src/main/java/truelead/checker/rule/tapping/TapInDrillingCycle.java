@@ -61,6 +61,9 @@ public final class TapInDrillingCycle extends TappingRule {
 
 	@Override
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
+		if (tapping.method() == Tapping.Method.SYNCHRONISED || tapping.method() == Tapping.Method.FEED) {
+			first(tapping, stroke -> HalfWay.of(this, tapping, stroke), found);
+		}
 		if (tapping.method() != Tapping.Method.DRILLING_CYCLE || tapping.strokes().isEmpty()) {
 			return;
 		}

@@ -22,14 +22,14 @@ final class TwoLeads {
 	private TwoLeads() {
 	}
 
-	/** The finding at the lead of the fewer passes; empty where all have one, and where somebody names the thread. */
+	/** The finding at the lead of the fewer passes; empty where all have one, and where somebody names the thread of these. */
 	static Optional<Draft> check(Rule rule, SinglePoint turned, List<SinglePoint> all) {
 		Setting feed = turned.pass().lead();
 		if (turned.thread().filter(Fact::stated).isPresent() || !feed.known() || feed.value() == 0) {
 			return Optional.empty();
 		}
 		return all.stream().filter(other -> other.tool().index() == turned.tool().index() && other.inside() == turned.inside()
-				&& other.thread().filter(Fact::stated).isEmpty() && other.passes().size() > turned.passes().size() + 1
+				&& other.passes().size() > turned.passes().size() + 1
 				&& alike(turned, other)).findFirst().map(other -> draft(rule, turned, other));
 	}
 

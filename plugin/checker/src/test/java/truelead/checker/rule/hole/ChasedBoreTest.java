@@ -61,6 +61,75 @@ class ChasedBoreTest {
 	}
 
 	@Test
+	void aReliefBehindTheBoreIsNotItsDiameter() {
+		String relief = "27.84 Z-2.6\nZ-27\nX30.4\nZ-30";
+		assertThat(found(relief, "-30", PASSES)).as("turned by the bar that bores").isEmpty();
+		assertThat(found(relief.replace("27.84", "28.6"), "-30", PASSES)).singleElement().asString()
+				.startsWith("ERROR drill-too-big the hole is bored 28.6 mm");
+		assertThat(found(relief, "-30", PASSES.replace("Z-28", "Z-34"))).singleElement().asString()
+				.startsWith("ERROR drill-too-shallow the bore of 27.84 mm ends at Z-30, the thread at Z-34");
+		String groove = """
+				T0404 (GROOVE)
+				G97 S500 M3
+				G0 X25 Z3
+				Z-28
+				G1 X31 F.06
+				X25
+				G0 Z50
+				T0505 (THREAD M30X2 INTERNAL)
+				G97 S500 M3
+				""";
+		assertThat(found("27.84", "-27", groove + PASSES)).as("plunged by a groover of nobody knows what width").isEmpty();
+		assertThat(found("27.84", "-27", groove + PASSES.replace("Z-28", "Z-36"))).singleElement().asString()
+				.startsWith("ERROR drill-too-shallow");
+	}
+
+	/** The bar goes in again along the bore, and is fed out where the thread ends. */
+	@Test
+	void aReliefThatTheBarIsFedOutToIsNotItsDiameter() {
+		String fedOut = "T0303 (BORING BAR)\nG97 S700 M3\nG0 X25 Z3\nZ-27\nG1 X30.6 F.05\nZ-31\nX25 F.3\nG0 Z50\n"
+				+ "T0505 (THREAD M30X2 INTERNAL)\nG97 S500 M3\n";
+		assertThat(found("27.84", "-30", fedOut + PASSES)).isEmpty();
+		assertThat(found("28.6", "-30", fedOut + PASSES)).singleElement().asString()
+				.startsWith("ERROR drill-too-big the hole is bored 28.6 mm");
+	}
+
+	/** Nothing is drilled there, and Z grows towards the chuck. */
+	@Test
+	void theBoreOfASecondSpindleIsItsThreads() {
+		String program = """
+				G21 G40 G99
+				T0101 (BORING BAR)
+				G96 S180 M3
+				G0 X24. Z-2.
+				X27.9
+				G1 Z25. F.12
+				X24.
+				G0 Z-50.
+				T0505 (THREAD M30X2 INTERNAL)
+				G97 S500 M3
+				G0 X25. Z-6.
+				G76 P010060 Q40 R-.02
+				G76 X30. Z22. P1083 Q220 F2.
+				G0 Z-50.
+				M30
+				""";
+		assertThat(Samples.heard(MachineProfile.named("turning"), program)).isEmpty();
+		assertThat(Samples.heard(MachineProfile.named("turning"), program.replace("Z22.", "Z28."))).singleElement().asString()
+				.startsWith("drill-too-shallow the bore of 27.9 mm ends at Z25, the thread at Z28");
+		assertThat(Samples.heard(MachineProfile.named("turning"), program.replace("X27.9", "X26."))).singleElement().asString()
+				.startsWith("drill-too-small");
+	}
+
+	@Test
+	void aThreadBehindItsBoreIsHeldToTheWiderOne() {
+		String step = "27.84 Z-2.6\nZ-25\nX24\nZ-40";
+		assertThat(found(step, "-40", PASSES.replace("Z-28", "Z-23"))).isEmpty();
+		assertThat(found(step, "-40", PASSES)).singleElement().asString()
+				.startsWith("ERROR drill-too-shallow the bore of 27.84 mm ends at Z-25, the thread at Z-28");
+	}
+
+	@Test
 	void anotherThreadThanTheCommentNamesIsNotHeldToIt() {
 		assertThat(found("34", "-32", "G0 X32 Z6\nG76 P020060 Q50 R0.03\nG76 X36 Z-28 P1080 Q250 F2.0")).isEmpty();
 	}
@@ -68,7 +137,8 @@ class ChasedBoreTest {
 	private static List<String> found(String bore, String floor, String thread) {
 		String program =
 				"(NUT)\nG21 G40 G99\nT0101 (DRILL 20)\nG97 S600 M3\nG0 X0 Z5\nG74 R1\nG74 Z-45 Q10000 F0.18\nG0 Z50\nT0303 (BORING BAR)\n"
-				+ "G97 S900 M3\nG0 X19 Z2\nG71 U1.5 R0.5\n" + "G71 P10 Q20 U-0.3 W0.05 F0.2\nN10 G0 X33\nG1 Z0\nX" + bore + " Z-2.6\nZ"
+				+ "G97 S900 M3\nG0 X19 Z2\nG71 U1.5 R0.5\n" + "G71 P10 Q20 U-0.3 W0.05 F0.2\nN10 G0 X33\nG1 Z0\nX"
+				+ (bore.contains("Z") ? bore : bore + " Z-2.6") + "\nZ"
 				+ floor + "\nN20 X19\nG70 P10 Q20 F0.1\nG0 Z50\nT0505 (THREAD M30X2 INTERNAL)\nG97 S500 M3\n" + thread + "\nG0 Z50\nM30\n";
 		return Samples.findings(MachineProfile.named("turning"), program).stream().filter(f -> f.severity() != Severity.INFORMATION)
 				.map(f -> f.severity() + " " + f.rule() + " " + f.message()).toList();

@@ -36,6 +36,36 @@ class SideHoleTest {
 	}
 
 	@Test
+	void intoTheBoreOfAHollowPartItGoesThrough() {
+		String program = """
+				G21 G99
+				T0101 (BORING BAR)
+				G96 S150 M3
+				G0 X16. Z2.
+				G1 Z-30. F.1
+				X14.
+				G0 Z80.
+				G98
+				T0808 (3.3 DRILL)
+				S3500 M13
+				G0 X34. Z-12. C0
+				G87 X%s R-2. F200
+				G80
+				G0 X80. Z20.
+				T0909 (M4 TAP)
+				S400 M13
+				G0 X34. Z-12. C0
+				G88 X13. R-2. F280
+				G80
+				G0 X80. Z20.
+				M30
+				""";
+		assertThat(Samples.heard(MachineProfile.named("turning"), program.formatted("12."))).isEmpty();
+		assertThat(Samples.heard(MachineProfile.named("turning"), program.formatted("12.").replace("Z-30.", "Z-10.")))
+				.as("where the bore does not reach").singleElement().asString().startsWith("drill-too-shallow");
+	}
+
+	@Test
 	void aGrooveIsNoHole() {
 		assertThat(found("GROOVE 3MM", "8.", "8.")).anySatisfy(f -> {
 			assertThat(f.rule()).isEqualTo("hole-missing");

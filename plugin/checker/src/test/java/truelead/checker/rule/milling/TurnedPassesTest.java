@@ -26,6 +26,108 @@ class TurnedPassesTest {
 	}
 
 	@Test
+	void aFirstPassAsDeepAsTheLastLeavesAirToTheOthers() {
+		String m4 = "G0 X6. Z3.\nG92 X3.7 Z-9. F.7\nX3.5\nX3.35\nX3.2\nX3.141";
+		assertThat(said("M4X0.7", "M3", m4)).isEmpty();
+		assertThat(said("M4X0.7", "M3", m4.replace("X3.7", "X3.1"))).singleElement().asString()
+				.startsWith("passes-too-heavy the first pass, to diameter 3.1 mm, takes all of the thread at once, and those behind it, "
+						+ "the next to 3.5 mm, cut air; a diameter before 3.5 mm");
+	}
+
+	@Test
+	void passesTwoThatCutAirAreNoBurr() {
+		String pipe = "G0 X22. Z6.\nG92 X24.9 Z-19. F1.814\nX25.3\nX25.65\nX25.95\nX26.2\nX26.38\nX26.441\nX26.441";
+		assertThat(said("G3/4 INTERNAL", "M3", pipe)).isEmpty();
+		assertThat(said("G3/4 INTERNAL", "M3", pipe.replace("X26.441", "X24.641"))).singleElement().asString()
+				.startsWith("passes-too-heavy the last pass, to diameter 24.641 mm, cuts air");
+	}
+
+	private static final String NUT_SEAT = """
+			T0101 (TURN)
+			G96 S180 M3
+			G0 X14. Z2.
+			G1 Z-30. F.2
+			X%s Z-31.5
+			Z-50.
+			X45.
+			G0 X60. Z60.
+			T0303 (THREAD M30X1.5)
+			G97 S500 M3
+			G0 X35. Z-22.
+			G92 X29.3 Z-%s F1.5
+			X28.8
+			X28.4
+			X28.16
+			G0 X60. Z60.
+			""";
+
+	@Test
+	void theThreadInTheMiddleOfAShaftHasAShoulderToo() {
+		assertThat(said("M30X1.5", "M3", NUT_SEAT.formatted("29.85", "47."))).isEmpty();
+		assertThat(said("M30X1.5", "M3", NUT_SEAT.formatted("29.85", "60."))).singleElement().asString()
+				.startsWith("thread-into-shoulder the thread goes on to Z-60, the outside is turned to its diameter as far as Z-50");
+	}
+
+	/** Both ends of a part, the other one on the second spindle: neither thread goes on with the other. */
+	@Test
+	void theOtherEndsThreadDoesNotExcuseThisOne() {
+		String ends = """
+				G0 X26. Z5.
+				G76 P010060 Q60 R.03
+				G76 X20.16 Z-30. P920 Q260 F1.5
+				G0 X100. Z100.
+				T0404 (THREAD M22X1.5)
+				G97 S600 M3
+				G0 X26. Z-5.
+				G76 P010060 Q60 R.03
+				G76 X20.16 Z30. P920 Q260 F1.5
+				""";
+		assertThat(said("M22X1.5", "M3", ends)).isEmpty();
+		assertThat(said("M22X1.5", "M3", ends.replace("X20.16 Z-30", "X21.06 Z-30"))).singleElement().asString()
+				.startsWith("helix-off-size");
+	}
+
+	@Test
+	void onePassAtAnotherLeadIsToldWhereTheTitleNamesTheThread() {
+		String plug = """
+				(PLUG R3/4)
+				G21 G99
+				T0303
+				G97 S600 M3
+				G0 X32. Z6.
+				X25.1
+				G33 X26.446 Z-15.5 F1.814
+				G0 X32.
+				Z6.
+				X24.5
+				G33 X25.846 Z-15.5 F1.814
+				G0 X32.
+				Z6.
+				X23.6
+				G33 X24.946 Z-15.5 F1.814
+				G0 X32.
+				Z6.
+				X23.22
+				G33 X24.564 Z-15.5 F1.814
+				G0 X100. Z100.
+				M30
+				""";
+		assertThat(Samples.heard(MachineProfile.named("turning"), plug)).isEmpty();
+		assertThat(Samples.heard(MachineProfile.named("turning"), plug.replace("X24.946 Z-15.5 F1.814", "X24.946 Z-15.5 F1.841")))
+				.singleElement().asString().startsWith("feed-off-pitch F1.841 cuts a lead of 1.841 mm, the other 3 passes of the thread");
+	}
+
+	@Test
+	void everyStartIsCutOut() {
+		String start = "G0 X34. Z%s\nG92 X29.2 Z-43. F6.\nX28.7\nX28.2\nX27.9\nX27.7\nX27.546\n";
+		String three = start.formatted("12.") + start.formatted("14.") + start.formatted("16.");
+		assertThat(said("M30X6P2", "M3", three)).isEmpty();
+		assertThat(said("M30X6P2", "M3", start.formatted("12.") + start.formatted("14.") + start.formatted("16.")
+				.replace("X27.546", "X28.546"))).singleElement().asString()
+				.startsWith("passes-too-heavy the last pass, to diameter 28.546 mm, cuts air: one before it went to 27.7 mm");
+	}
+
+	@Test
 	void aLastPassThatIsLessDeepIsTheOneToMend() {
 		assertThat(said("M16X1.5", "M3", "G0 X20. Z6.", "G92 X15.5 Z-27. F1.5", "X15.1", "X14.8", "X14.55", "X14.16".replace("14.", "15.")))
 				.singleElement().asString()

@@ -49,6 +49,30 @@ class TurnedTitleTest {
 	}
 
 	@Test
+	void aCoreHoleBesideItDoesNotHideTheThreadOfTheTitle() {
+		String nut = """
+				(GEHAEUSE M33X2 INNEN, KERNLOCH 30.9)
+				G21 G40 G99
+				T0303 (BORING BAR)
+				G96 S160 M3
+				G0 X30.9 Z2.
+				G1 Z-32. F.2
+				X28.
+				G0 Z100.
+				T0606
+				G97 S500 M3
+				G0 X28. Z6.
+				G76 P020060 Q50 R-.03
+				G76 X33. Z-29. P1083 Q250 F2.
+				G0 Z150.
+				M30
+				""";
+		assertThat(said(nut)).isEmpty();
+		assertThat(said(nut.replace("F2.", "F1.5"))).singleElement().asString().startsWith("feed-off-pitch");
+		assertThat(said(nut.replace("X30.9 Z2.", "X31.9 Z2."))).singleElement().asString().startsWith("drill-too-big");
+	}
+
+	@Test
 	void aWholeInchOfPipeInTheTitleIsAThreadWhereItIsCut() {
 		String nipple = STUD.formatted("KOERPER G1").replace("X11.9", "X33.2").replace("X14.", "X36.").replace("X11.3", "X32.")
 				.replace("X10.8\nX10.4\nX10.1\nX9.85", "X31.\nX30.292").replace("F1.75", "F2.309");
