@@ -182,6 +182,17 @@ public record ToolListLine(int number, String text) {
 	 * the program has to tell.
 	 */
 	public static Optional<ToolListLine> bare(String comment) {
+		return bare(comment, false);
+	}
+
+	/** The same where one blank alone stands behind the number, as in {@code 2 DRILL 3.3}, {@code TOOLS: 1 SPOT}: it may be a size. */
+	public static Optional<ToolListLine> barest(String comment) {
+		int colon = comment.indexOf(':');
+		boolean heading = colon > 0 && comment.substring(0, colon).strip().chars().allMatch(Character::isLetter);
+		return bare(heading ? " ".repeat(colon + 1) + comment.substring(colon + 1) : comment, true);
+	}
+
+	private static Optional<ToolListLine> bare(String comment, boolean blank) {
 		int start = 0;
 		while (start < comment.length() && !Character.isLetterOrDigit(comment.charAt(start)) && comment.charAt(start) != '#'
 				&& comment.charAt(start) != '.') {
@@ -201,7 +212,7 @@ public record ToolListLine(int number, String text) {
 		boolean stroke = unknown < 0 && comment.charAt(sign) == '/' && sign > end;
 		boolean marked = stroke || (unknown >= 0 ? ":=" : ":=)|").indexOf(comment.charAt(sign)) >= 0
 				|| unknown < 0 && comment.charAt(sign) == '-' && sign > end;
-		boolean column = unknown < 0 && (sign > end + 1 || comment.charAt(end) == '\t');
+		boolean column = unknown < 0 && (sign > (blank ? end : end + 1) || comment.charAt(end) == '\t');
 		String text = comment.substring(marked ? stroke ? behindOffset(comment, sign + 1) : sign + 1 : sign);
 		boolean tool = (marked || column || letters >= 0 && sign > end) && CalloutReader.readComment(text).tool().isPresent();
 		return tool ? Optional.of(new ToolListLine(Integer.parseInt(comment.substring(start, end)), text)) : Optional.empty();

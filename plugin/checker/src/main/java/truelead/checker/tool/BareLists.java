@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import truelead.checker.callout.ToolListLine;
 import truelead.checker.comment.Commentary;
 import truelead.checker.comment.LineComment;
@@ -49,18 +50,38 @@ public final class BareLists {
 	}
 
 	private Map<LineComment, ToolListLine> list(int part) {
-		Map<LineComment, ToolListLine> first = list(part, false);
-		return first.isEmpty() ? list(part, true) : first;
+		for (Form form : Form.values()) {
+			Map<LineComment, ToolListLine> lines = list(part, form);
+			if (!lines.isEmpty()) {
+				return lines;
+			}
+		}
+		return Map.of();
 	}
 
-	/** @param second whether the tool's number stands in the second column, behind that of the line */
-	private Map<LineComment, ToolListLine> list(int part, boolean second) {
+	/** How the number of a tool is written. */
+	private enum Form {
+		/** Before a sign or a column. */
+		FIRST(ToolListLine::bare),
+		/** In the second column, behind the number of the line. */
+		SECOND(ToolListLine::secondColumn),
+		/** One blank before the tool, which may be a size, so that no tool of the list may be wrong. */
+		BLANK(ToolListLine::barest);
+
+		private final Function<String, Optional<ToolListLine>> reader;
+
+		Form(Function<String, Optional<ToolListLine>> reader) {
+			this.reader = reader;
+		}
+	}
+
+	private Map<LineComment, ToolListLine> list(int part, Form form) {
 		Map<LineComment, ToolListLine> lines = new HashMap<>();
 		Map<Integer, ToolFacts> tools = new HashMap<>();
 		List<LineComment> head = commentary.main().between(stays.begin(part), stays.firstChange(part) - 1);
 		for (LineComment comment : head) {
-			Optional<ToolListLine> line = comment.code() ? Optional.empty() : second ? ToolListLine.secondColumn(comment.text())
-					: ToolListLine.bare(comment.text());
+			Optional<ToolListLine> own = form == Form.BLANK ? commentary.listLine(comment) : Optional.empty();
+			Optional<ToolListLine> line = comment.code() ? Optional.empty() : own.or(() -> form.reader.apply(comment.text()));
 			if (line.isPresent()) {
 				lines.put(comment, line.get());
 				ToolFacts facts = FreeText.tool(line.get().text(), FactSource.TOOL_LIST, comment.comment().at(), commentary.unit());
@@ -69,10 +90,10 @@ public final class BareLists {
 				}
 			}
 		}
-		return lines.size() > 1 && fits(part, tools) ? lines : Map.of();
+		return lines.size() > 1 && fits(part, tools, form == Form.BLANK) ? lines : Map.of();
 	}
 
-	private boolean fits(int part, Map<Integer, ToolFacts> tools) {
+	private boolean fits(int part, Map<Integer, ToolFacts> tools, boolean strict) {
 		Set<Integer> called = new HashSet<>();
 		Set<Integer> tapping = new HashSet<>();
 		for (ToolLog log : logs) {
@@ -88,7 +109,7 @@ public final class BareLists {
 		}
 		long odd = called.stream().filter(tool -> tools.get(tool).isTap() != tapping.contains(tool)).count();
 		// numbers of steps would be wrong for two tools, the tap and the one taken for it: one alone runs the wrong cycle
-		return odd == 0 || odd == 1 && called.equals(tools.keySet());
+		return odd == 0 && (!strict || called.equals(tools.keySet())) || !strict && odd == 1 && called.equals(tools.keySet());
 	}
 
 	private static int number(Setting tool) {
