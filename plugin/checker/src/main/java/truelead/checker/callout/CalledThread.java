@@ -15,7 +15,6 @@ import truelead.checker.thread.ThreadTable;
  * number of holes.
  */
 final class CalledThread {
-	private static final int MOST_STARTS = 8;
 	/**
 	 * Nobody calls out a whole number of inches for a thread deeper than this, in diameters: X 6 counts holes (common practice, no source).
 	 */
@@ -44,7 +43,7 @@ final class CalledThread {
 		Set<Meaning> ofIt = its.said();
 		ThreadSpec pitched = withPitchBehind(i, draft);
 		ThreadSpec handed = pitched.hand() == Hand.LEFT ? pitched : hand(own).map(pitched::withHand).orElse(pitched);
-		ThreadSpec started = handed.starts() > 1 ? handed : handed.withStarts(starts(its));
+		ThreadSpec started = handed.starts() > 1 ? handed : handed.withStarts(SaidStarts.of(its));
 		ThreadSpec spec = started.system().metric() && started.threadClass().isEmpty()
 				? classBehind(own).map(started::withClass).orElse(started) : started;
 		// in 3 5/16-18 TAP the 3 may be the tool's number
@@ -142,21 +141,6 @@ final class CalledThread {
 			}
 		}
 		return false;
-	}
-
-	/** 1-8 ACME 2 START: the lead is that of two pitches. */
-	private static int starts(PartRow own) {
-		for (int i = 1; i < own.parts().size(); i++) {
-			if (own.is(i, Meaning.STARTS)) {
-				Part before = own.parts().get(i - 1) instanceof Part.Other && i > 1 ? own.parts().get(i - 2) : own.parts().get(i - 1);
-				if (before instanceof Part.Amount a && a.role() == Part.Role.PLAIN && a.dimension().unit().isEmpty()
-						&& a.dimension().value() == Math.rint(a.dimension().value()) && a.dimension().value() >= 2
-						&& a.dimension().value() <= MOST_STARTS) {
-					return (int) a.dimension().value();
-				}
-			}
-		}
-		return 1;
 	}
 
 	/** 4 HOLES, 6 PLCS; not EVERY 200 HOLES, nor NEMA23 HOLES. */

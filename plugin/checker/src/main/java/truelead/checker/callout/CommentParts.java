@@ -167,7 +167,8 @@ final class CommentParts {
 			parts.add(new Part.Amount(new Dimension(count, Optional.empty()), Part.Role.PLAIN,
 					offset(m.NUMBER().getSymbol().getStartIndex()), offset(m.NUMBER().getSymbol().getStopIndex() + 1)));
 		}
-		boolean whole = count == Math.rint(count) && count >= 1 && count <= LONGEST_COUNT && !step && !measured;
+		boolean whole = count == Math.rint(count) && count >= 1 && count <= LONGEST_COUNT && !step && !measured
+				&& !partOfWord(m);
 		OptionalInt number = whole ? OptionalInt.of((int) count) : OptionalInt.empty();
 		if (m.thread() != null) {
 			thread(m.thread(), number);
@@ -176,6 +177,12 @@ final class CommentParts {
 		} else {
 			add(m.inch(), InchReading.of(m.inch()), number);
 		}
+	}
+
+	/** ALSI9 - M8: the number ends a word, and counts nothing. */
+	private boolean partOfWord(CalloutParser.MultipliedContext m) {
+		int at = offset(m.NUMBER().getSymbol().getStartIndex());
+		return at > 1 && Character.isLetter(text.charAt(at - 1)) && Character.isLetter(text.charAt(at - 2));
 	}
 
 	private void thread(CalloutParser.ThreadContext t, OptionalInt count) {

@@ -190,9 +190,14 @@ public record ToolListLine(int number, String text) {
 		return bare(comment, 2);
 	}
 
-	/** The same where a single blank stands between number and tool, {@code 5 M6 TAP}: it may well be a count of holes. */
+	/**
+	 * The same where a single blank stands between number and tool, {@code 5 M6 TAP}, {@code TOOLS: 1 SPOT}: it may well be a size or a
+	 * count of holes.
+	 */
 	public static Optional<ToolListLine> bareByBlank(String comment) {
-		return bare(comment, 1);
+		int colon = comment.indexOf(':');
+		boolean heading = colon > 0 && comment.substring(0, colon).strip().chars().allMatch(Character::isLetter);
+		return bare(heading ? " ".repeat(colon + 1) + comment.substring(colon + 1) : comment, 1);
 	}
 
 	/** The number of a comment that says no more, {@code 5}, {@code T5} or {@code #5}: the tool stands in the comment behind it. */

@@ -30,7 +30,15 @@ public final class DrillEnd {
 	 * @param modal what is in force where it drills
 	 */
 	public static Optional<Fact<Double>> angle(ToolFacts facts, Modal modal) {
-		double diameter = facts.diameter().map(Fact::value).orElse(Double.NaN);
+		return angle(facts, facts.diameter().map(Fact::value).orElse(Double.NaN), modal);
+	}
+
+	/**
+	 * The same of a drill that is as wide as the thread needs, mm, where nobody says how wide it is.
+	 *
+	 * @param modal what is in force where it drills
+	 */
+	public static Optional<Fact<Double>> angle(ToolFacts facts, double diameter, Modal modal) {
 		double speed = modal.constantSurface() || !modal.speed().known() ? Double.NaN : Math.PI * diameter * modal.speed().value() / 1000;
 		if (facts.pointAngle().filter(Fact::stated).isPresent() || !(speed > CARBIDE_SPEED)) {
 			return facts.pointAngle().or(() -> Optional.of(Fact.of(DrillPoint.ORDINARY, FactSource.DEFAULT, "118 degrees are assumed")));

@@ -113,7 +113,7 @@ final class Calls {
 	private void macro(Map<Integer, Value> arguments, CalledPrograms.Callee program, int repeats, Optional<WordRef> word) {
 		Optional<Found> found = programs.find(program, repeats);
 		if (found.isEmpty()) {
-			missing(program, word);
+			missing(program, word, false);
 		} else if (enter(found.get(), true, false, word)) {
 			flow.variables().enter(Value.VACANT);
 			arguments.forEach(flow.variables()::set);
@@ -165,7 +165,7 @@ final class Calls {
 		}
 		Optional<Found> found = programs.find(program, (int) number(words, 'L', 1));
 		if (found.isEmpty()) {
-			missing(program, Optional.of(word));
+			missing(program, Optional.of(word), !state.motion.cycle() && !modal());
 		} else if (words.has('Q') || words.has('H')) {
 			int number = (int) number(words, words.has('Q') ? 'Q' : 'H', -1);
 			OptionalInt line = found.get().source.outline().blockNumber(number, found.get().start);
@@ -182,15 +182,19 @@ final class Calls {
 		OptionalInt line = words.has(letter) ? frame.source.outline().blockNumber((int) words.value(letter), frame.line - 1)
 				: OptionalInt.empty();
 		if (line.isEmpty()) {
-			missing(words.has(letter) ? "block N" + (int) words.value(letter) : "the block called", Optional.of(word));
+			missing(words.has(letter) ? "block N" + (int) words.value(letter) : "the block called", Optional.of(word), false);
 		} else {
 			enter(new Found(frame.source, line.getAsInt(), frame.source.outline().programEnd(line.getAsInt()), (int) number(words, 'L', 1)),
 					false, false, Optional.of(word));
 		}
 	}
 
-	/** A program that is not here, or is not said. */
-	private void missing(CalledPrograms.Callee program, Optional<WordRef> word) {
+	/**
+	 * A program that is not here, or is not said.
+	 *
+	 * @param plain whether nothing is said to it, and no cycle is in force
+	 */
+	private void missing(CalledPrograms.Callee program, Optional<WordRef> word, boolean plain) {
 		if (program.unsaid()) {
 			out.notFollowed(flow.block(), word.map(WordRef::written).orElse("the call") + " says no program with P", word);
 		} else if (program.ofMaker()) {
@@ -198,12 +202,17 @@ final class Calls {
 					program + " is not here (O9000 to O9999 belong to makers of machines and probes): what it does is not known", word);
 			losePlace();
 		} else {
-			missing(program.toString(), word);
+			missing(program.toString(), word, plain);
 		}
 	}
 
-	private void missing(String what, Optional<WordRef> word) {
-		out.notFollowedCall(flow.block(), what + " is neither in this file nor beside it: what it does is not known", word);
+	private void missing(String what, Optional<WordRef> word, boolean plain) {
+		String why = what + " is neither in this file nor beside it: what it does is not known";
+		if (plain) {
+			out.notFollowedPlainCall(flow.block(), why, word);
+		} else {
+			out.notFollowedCall(flow.block(), why, word);
+		}
 		losePlace();
 	}
 
@@ -240,7 +249,7 @@ final class Calls {
 	void oCall(String name, Element.OStatement statement) {
 		Optional<Found> found = programs.oSub(name);
 		if (found.isEmpty()) {
-			missing("o" + name, Optional.empty());
+			missing("o" + name, Optional.empty(), false);
 			return;
 		}
 		List<Value> values = statement.arguments().stream().map(flow.evaluator()::value).toList();

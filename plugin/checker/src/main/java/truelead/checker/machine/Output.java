@@ -68,6 +68,11 @@ final class Output {
 		say(block, Reason.of(why), word, false, Step.NotFollowed.Weight.CALL);
 	}
 
+	/** The same of a program to which nothing is said, under no cycle. */
+	void notFollowedPlainCall(BlockRef block, String why, Optional<WordRef> word) {
+		say(block, Reason.of(why), word, false, Step.NotFollowed.Weight.PLAIN_CALL);
+	}
+
 	/** Nothing behind it is executed. */
 	void stopped(BlockRef block, String why, Optional<WordRef> word) {
 		stopped(block, Reason.of(why), word);

@@ -287,6 +287,11 @@ public sealed interface Step {
 			 * place is lost.
 			 */
 			CALL,
+			/**
+			 * The same, of a program to which nothing is said, under no cycle: what is called so by tools for threads that make some, as a
+			 * look for a broken tool is, makes neither.
+			 */
+			PLAIN_CALL,
 			/** A thread, for all that is known. */
 			THREAD
 		}

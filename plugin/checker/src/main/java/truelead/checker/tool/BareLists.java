@@ -86,7 +86,8 @@ public final class BareLists {
 		int last = -1;
 		int groupsFrom = groupsFrom(part);
 		for (LineComment comment : head) {
-			Optional<ToolListLine> line = read.apply(comment).map(one -> ToolListLine.isOfGroup(comment.text())
+			Optional<ToolListLine> own = strict ? commentary.listLine(comment) : Optional.empty();
+			Optional<ToolListLine> line = own.or(() -> read.apply(comment)).map(one -> ToolListLine.isOfGroup(comment.text())
 					? one.by(one.number() + groupsFrom) : one);
 			if (line.isPresent()) {
 				lines.put(comment, line.get());

@@ -128,8 +128,8 @@ public final class ToolBook {
 	}
 
 	private Known known(ToolLog log, Stretch stretch) {
-		boolean drillByList = list.getOrDefault(pocket(log), ToolFacts.NONE).kind().filter(kind -> kind.value().bores()).isPresent();
-		List<LineComment> own = comments.own(log, stretch.named(), stretch.to(), drillByList);
+		Optional<ToolKind> listed = list.getOrDefault(pocket(log), ToolFacts.NONE).kind().map(Fact::value);
+		List<LineComment> own = comments.own(log, stretch.named(), stretch.to(), listed);
 		ToolFacts facts = notes(log, stretch);
 		for (LineComment comment : own) {
 			boolean named = log.change().isPresent() && (comment.line() == stretch.change() || comment.ofTool(log.number()));

@@ -51,9 +51,10 @@ final class ToolComments {
 	 *
 	 * @param named       line of the T word that calls it by its name, from 0; -1 where none does
 	 * @param to          last line of its stay, from 0
-	 * @param drillByList whether the list calls it a drill: (MILLING) above it heads what live tools do on a lathe
+	 * @param listed      what the list calls it: (MILLING) above a drill heads what live tools do on a lathe, and (DRILLING AND TAPPING)
+	 *                    above a tap what the part is for
 	 */
-	List<LineComment> own(ToolLog log, int named, int to, boolean drillByList) {
+	List<LineComment> own(ToolLog log, int named, int to, Optional<ToolKind> listed) {
 		int change = stays.changeLine(log);
 		int number = log.number();
 		ProgramFile main = commentary.main().file();
@@ -95,9 +96,11 @@ final class ToolComments {
 		if (log.change().isPresent() && !(above.isEmpty() && below.isEmpty() && titles.isEmpty())) {
 			List<LineComment> around = new ArrayList<>(above);
 			around.addAll(below);
-			around.removeIf(comment -> drillByList && log.drillsAlone() && names(comment, ToolKind.END_MILL));
+			boolean drill = listed.filter(ToolKind::bores).isPresent();
+			around.removeIf(comment -> drill && log.drillsAlone() && names(comment, ToolKind.END_MILL) || otherWork(comment, listed));
 			own.addAll(suiting(around, log));
-			titles.stream().filter(c -> stays.onlyTool(log) || !threads(c) && !names(c, ToolKind.BORING)).forEach(own::add);
+			titles.stream().filter(c -> !otherWork(c, listed))
+					.filter(c -> stays.onlyTool(log) || !threads(c) && !names(c, ToolKind.BORING)).forEach(own::add);
 		} else if (log.change().isEmpty()) {
 			own.addAll(below);
 		}
@@ -168,6 +171,12 @@ final class ToolComments {
 	private boolean names(LineComment comment, ToolKind kind) {
 		ToolFacts said = FreeText.tool(comment.said().strip(), FactSource.TOOL_COMMENT, comment.comment().at(), commentary.unit());
 		return said.kind().filter(k -> k.value() == kind).isPresent() && said.diameter().isEmpty();
+	}
+
+	/** Whether a comment without a size speaks of other work than that of a tool for threads: (DRILL TO Z-18) of a tool that does both. */
+	private boolean otherWork(LineComment comment, Optional<ToolKind> listed) {
+		return listed.filter(ToolKind::threading).isPresent() && kind(comment).filter(kind -> !kind.threading()).filter(kind ->
+				names(comment, kind)).isPresent();
 	}
 
 	private boolean threads(LineComment comment) {

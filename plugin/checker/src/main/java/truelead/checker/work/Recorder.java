@@ -167,6 +167,7 @@ final class Recorder implements StepSink {
 		} else if (step instanceof Step.NotFollowed notFollowed) {
 			troubles.add(new UnfollowedBlocks.Logged(number, tool, notFollowed));
 			if (notFollowed.weight() == Step.NotFollowed.Weight.THREAD || notFollowed.weight() == Step.NotFollowed.Weight.CALL
+					|| notFollowed.weight() == Step.NotFollowed.Weight.PLAIN_CALL
 					|| notFollowed.weight() == Step.NotFollowed.Weight.BY_TOOL) {
 				arcTracker.lost();
 			}

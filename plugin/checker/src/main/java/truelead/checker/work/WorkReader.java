@@ -184,10 +184,11 @@ public final class WorkReader {
 			for (ProgramScan scan : foreign ? List.<ProgramScan>of() : commentary.scans()) {
 				scan.problems().forEach(p -> problems.add(new BlockProblem(p.at(), p.message(), mayThread)));
 			}
+			MissingPrograms missing = new MissingPrograms(recorder.trouble(), tools, book, idle);
 			List<NotFollowed> notFollowed = recorder.trouble().stream()
 					.map(t -> new NotFollowed(t.order(), t.step().block(), t.step().word(), t.step().why(), t.step().stops(),
-							bearing(t.step(), tools.get(t.tool().index()), mayThread || foreign, idle),
-							t.step().weight() == Step.NotFollowed.Weight.CALL || t.step().weight() == Step.NotFollowed.Weight.MAY_CALL))
+							bearing(t.step(), tools.get(t.tool().index()), mayThread || foreign, idle, missing),
+							MissingPrograms.called(t.step()) || t.step().weight() == Step.NotFollowed.Weight.MAY_CALL))
 					.toList();
 			List<Allowance> everywhere = new ArrayList<>();
 			int head = stays.firstChange(0);
@@ -245,21 +246,22 @@ public final class WorkReader {
 							.anyMatch(Callout::certain));
 		}
 
-		private static NotFollowed.Bearing bearing(Step.NotFollowed step, ToolUse tool, boolean mayThread, Set<ToolUse> idle) {
-			if (!matters(step, tool, mayThread, idle)) {
-				return step.weight() == Step.NotFollowed.Weight.CALL ? NotFollowed.Bearing.ELSEWHERE : NotFollowed.Bearing.NONE;
+		private static NotFollowed.Bearing bearing(Step.NotFollowed step, ToolUse tool, boolean mayThread, Set<ToolUse> idle,
+				MissingPrograms missing) {
+			if (!matters(step, tool, mayThread, idle, missing)) {
+				return MissingPrograms.called(step) ? NotFollowed.Bearing.ELSEWHERE : NotFollowed.Bearing.NONE;
 			}
 			return step.modal().ofCaller() && !step.stops() ? NotFollowed.Bearing.CALLER : NotFollowed.Bearing.THREAD;
 		}
 
 		/**
 		 * Whether a thread may depend on what was not followed: in a program that makes threads, names a tool for them or has a code for
-		 * it, but not where a tool that makes neither them nor holes for them is in the spindle while a program is called that is not here.
+		 * it.
 		 */
-		private static boolean matters(Step.NotFollowed step, ToolUse tool, boolean mayThread, Set<ToolUse> idle) {
+		private static boolean matters(Step.NotFollowed step, ToolUse tool, boolean mayThread, Set<ToolUse> idle, MissingPrograms missing) {
 			return switch (step.weight()) {
 				case UNKNOWN_CODE, BY_TOOL -> idle.contains(tool);
-				case CALL -> mayThread && tool.facts().kind().map(Fact::value).filter(kind -> !kind.threading() && !kind.bores()).isEmpty();
+				case CALL, PLAIN_CALL -> mayThread && missing.mayThread(step, tool);
 				case OWN_ALARM, THREAD -> mayThread;
 				case MINOR, MAY_CALL -> false;
 			};

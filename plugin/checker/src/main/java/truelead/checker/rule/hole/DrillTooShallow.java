@@ -23,6 +23,7 @@ import truelead.checker.rule.ToolName;
 import truelead.checker.rule.Written;
 import truelead.checker.stroke.TapStroke;
 import truelead.checker.thread.DrillPoint;
+import truelead.checker.thread.ThreadSystem;
 import truelead.checker.turn.SinglePoint;
 import truelead.checker.work.AnotherPart;
 import truelead.checker.work.Tapping;
@@ -41,6 +42,8 @@ public final class DrillTooShallow extends HoleRule {
 	private static final double ROOM_CUTTING = 2;
 	/** Less than so many pitches are a warning (common practice, no source: many shops leave no more for a cutting tap). */
 	private static final double ROOM_NEEDED = 1.25;
+	/** Threads of nuts for spindles: their taps have a lead of many turns and go through (common practice, no source). */
+	private static final Set<ThreadSystem> NUTS = Set.of(ThreadSystem.TR, ThreadSystem.ACME, ThreadSystem.STUB_ACME);
 	/** Nobody taps deeper than so many diameters: the depth itself is a slip (common practice, no source). */
 	private static final double DEEPEST = 8;
 	/**
@@ -119,7 +122,9 @@ public final class DrillTooShallow extends HoleRule {
 		double cone() {
 			boolean known = !Double.isNaN(cut.shoulder()) && fitsThread();
 			boolean pointed = cut.kind().drills() && !openPoint();
-			return known ? Math.abs(cut.tip() - cut.shoulder()) : pointed ? DrillPoint.length(diameter(), DrillPoint.ORDINARY) : 0;
+			return known ? Math.abs(cut.tip() - cut.shoulder()) : pointed
+					? DrillEnd.angle(cut.tool().facts(), diameter(), cut.step().modal()).map(angle -> DrillPoint.length(diameter(),
+							angle.value())).orElse(0.0) : 0;
 		}
 
 		/** Whether the drill's diameter is known and not its point, which may be flat. */
@@ -240,7 +245,8 @@ public final class DrillTooShallow extends HoleRule {
 		String message = sign.map(why -> fact + "it is taken to go through, for " + why + "; drill to " + figures.length(needed)
 				+ " if it does not").orElse(fact + what + (slip ? "; see the depth of the tap" : "; drill to " + figures.length(needed)
 						+ (open ? ", or see the depth of the tap" : "")));
-		boolean tight = !enters && clearance > ROOM_NEEDED * room.depth().pitch() + slack;
+		boolean nut = tapping.wanted().thread().filter(t -> NUTS.contains(t.value().system())).isPresent();
+		boolean tight = !enters && (nut || clearance > ROOM_NEEDED * room.depth().pitch() + slack);
 		Severity severity = sign.isPresent() || tight ? Severity.INFORMATION : meets && !open ? Severity.ERROR : Severity.WARNING;
 		Draft draft = Draft.of(this, severity, room.depth().depthWord(), room.depth().stroke().block(), message);
 		room.depth().evidence(draft).programmed("depth of the drill's tip", figures.length(room.depth().below(room.cut().tip())),
@@ -248,7 +254,7 @@ public final class DrillTooShallow extends HoleRule {
 				.from("room below the tap", Figures.number(wanted / room.depth().pitch(), 1) + " pitches", "common practice, no source");
 		room.cut().diameter().ifPresent(d -> draft.known("drill", figures.fine(d.value()), d));
 		if (assumed) {
-			draft.from("drill", figures.fine(room.diameter()), "not stated; D - P of the thread and a point of 118 degrees assumed");
+			draft.from("drill", figures.fine(room.diameter()), "not stated; D - P of the thread and the point of such a drill assumed");
 		}
 		if (room.openPoint()) {
 			draft.from("point of the drill", "flat", "not stated; drills with inserts are as large and run as fast");

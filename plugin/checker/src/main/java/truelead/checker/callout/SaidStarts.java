@@ -1,0 +1,65 @@
+package truelead.checker.callout;
+
+import java.util.HashMap;
+import java.util.Map;
+import truelead.checker.thread.DataFile;
+
+/** How many starts a thread is said to have: its lead is that of so many pitches. */
+final class SaidStarts {
+
+	private static final int MOST = 8;
+
+	private static final class Loaded {
+		static final Map<String, Integer> WORDS = new HashMap<>();
+
+		static {
+			DataFile.rows(SaidStarts.class, "start-words.csv").forEach(row -> row.words("words")
+					.forEach(word -> WORDS.put(word, (int) DataFile.number(row, "count"))));
+		}
+
+		/** Whether the word says by itself that it counts starts. */
+		static boolean whole(String word) {
+			return word.length() > LONGEST_NUMBER;
+		}
+	}
+
+	/** Longer words are of the number and the starts: ZWEIGAENGIG. */
+	private static final int LONGEST_NUMBER = 9;
+
+	private SaidStarts() {
+	}
+
+	/** 1-8 ACME 2 START, M20 TWO START, M20 ZWEIGAENGIG; 1 where nothing is said. */
+	static int of(PartRow own) {
+		for (int i = 1; i < own.parts().size(); i++) {
+			if (own.parts().get(i) instanceof Part.Other other) {
+				int whole = word(other, true);
+				if (whole > 1) {
+					return whole;
+				}
+			}
+			if (own.is(i, Meaning.STARTS)) {
+				int count = before(own, i);
+				if (count > 1) {
+					return count;
+				}
+			}
+		}
+		return 1;
+	}
+
+	/** The number before the word for starts; 1 where none is. */
+	private static int before(PartRow own, int at) {
+		Part nearest = own.parts().get(at - 1);
+		int said = nearest instanceof Part.Other other ? word(other, false) : 1;
+		Part before = nearest instanceof Part.Other && said == 1 && at > 1 ? own.parts().get(at - 2) : nearest;
+		boolean number = before instanceof Part.Amount a && a.role() == Part.Role.PLAIN && a.dimension().unit().isEmpty()
+				&& a.dimension().value() == Math.rint(a.dimension().value()) && a.dimension().value() >= 2 && a.dimension().value() <= MOST;
+		return number ? (int) ((Part.Amount) before).dimension().value() : before instanceof Part.Other other ? word(other, false) : said;
+	}
+
+	private static int word(Part.Other other, boolean whole) {
+		String folded = TradeWords.fold(other.text());
+		return Loaded.whole(folded) == whole ? Loaded.WORDS.getOrDefault(folded, 1) : 1;
+	}
+}
