@@ -9,22 +9,19 @@ final class SaidStarts {
 
 	private static final int MOST = 8;
 
+	/** Read when the first thread is called out, not for programs that have none. */
 	private static final class Loaded {
-		static final Map<String, Integer> WORDS = new HashMap<>();
+		static final Map<String, Integer> BEFORE_STARTS = words("no");
+		/** Words that say the number and that it counts starts: ZWEIGAENGIG. */
+		static final Map<String, Integer> ALONE = words("yes");
 
-		static {
-			DataFile.rows(SaidStarts.class, "start-words.csv").forEach(row -> row.words("words")
-					.forEach(word -> WORDS.put(word, (int) DataFile.number(row, "count"))));
-		}
-
-		/** Whether the word says by itself that it counts starts. */
-		static boolean whole(String word) {
-			return word.length() > LONGEST_NUMBER;
+		private static Map<String, Integer> words(String alone) {
+			Map<String, Integer> words = new HashMap<>();
+			DataFile.rows(SaidStarts.class, "start-words.csv").stream().filter(row -> row.get("alone").equals(alone))
+					.forEach(row -> row.words("words").forEach(word -> words.put(word, (int) DataFile.number(row, "count"))));
+			return words;
 		}
 	}
-
-	/** Longer words are of the number and the starts: ZWEIGAENGIG. */
-	private static final int LONGEST_NUMBER = 9;
 
 	private SaidStarts() {
 	}
@@ -33,7 +30,7 @@ final class SaidStarts {
 	static int of(PartRow own) {
 		for (int i = 1; i < own.parts().size(); i++) {
 			if (own.parts().get(i) instanceof Part.Other other) {
-				int whole = word(other, true);
+				int whole = word(other, Loaded.ALONE);
 				if (whole > 1) {
 					return whole;
 				}
@@ -51,15 +48,14 @@ final class SaidStarts {
 	/** The number before the word for starts; 1 where none is. */
 	private static int before(PartRow own, int at) {
 		Part nearest = own.parts().get(at - 1);
-		int said = nearest instanceof Part.Other other ? word(other, false) : 1;
+		int said = nearest instanceof Part.Other other ? word(other, Loaded.BEFORE_STARTS) : 1;
 		Part before = nearest instanceof Part.Other && said == 1 && at > 1 ? own.parts().get(at - 2) : nearest;
 		boolean number = before instanceof Part.Amount a && a.role() == Part.Role.PLAIN && a.dimension().unit().isEmpty()
 				&& a.dimension().value() == Math.rint(a.dimension().value()) && a.dimension().value() >= 2 && a.dimension().value() <= MOST;
-		return number ? (int) ((Part.Amount) before).dimension().value() : before instanceof Part.Other other ? word(other, false) : said;
+		return number ? (int) ((Part.Amount) before).dimension().value() : before instanceof Part.Other other ? word(other, Loaded.BEFORE_STARTS) : said;
 	}
 
-	private static int word(Part.Other other, boolean whole) {
-		String folded = TradeWords.fold(other.text());
-		return Loaded.whole(folded) == whole ? Loaded.WORDS.getOrDefault(folded, 1) : 1;
+	private static int word(Part.Other other, Map<String, Integer> words) {
+		return words.getOrDefault(TradeWords.fold(other.text()), 1);
 	}
 }

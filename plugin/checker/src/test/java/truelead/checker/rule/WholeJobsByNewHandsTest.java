@@ -83,7 +83,8 @@ class WholeJobsByNewHandsTest {
 
 	@ParameterizedTest
 	@ValueSource(strings = {"M20X1.5 2 START", "M20X1.5 TWO START", "M20X1.5 TWO STARTS LEAD 3", "M20X1.5 DOUBLE-START",
-		"M20X1.5 ZWEIGAENGIG", "M20X1.5 ZWEIGÄNGIG", "M20X1.5 DOS ENTRADAS", "M20X1.5 DUE PRINCIPI"})
+		"M20X1.5 ZWEIGAENGIG", "M20X1.5 ZWEIGÄNGIG", "M20X1.5 DOS ENTRADAS", "M20X1.5 DUE PRINCIPI",
+		"M20X1.5 DVOUCHODY"})
 	void theStartsOfAThreadAreReadAsWords(String thread) {
 		assertThat(loud(TWO_STARTS.formatted(thread))).isEmpty();
 	}
