@@ -11,7 +11,7 @@ final class SaidStarts {
 
 	/** Read when the first thread is called out, not for programs that have none. */
 	private static final class Loaded {
-		static final Map<String, Integer> BEFORE_STARTS = words("no");
+		static final Map<String, Integer> NUMBERS = words("no");
 		/** Words that say the number and that it counts starts: ZWEIGAENGIG. */
 		static final Map<String, Integer> ALONE = words("yes");
 
@@ -48,11 +48,14 @@ final class SaidStarts {
 	/** The number before the word for starts; 1 where none is. */
 	private static int before(PartRow own, int at) {
 		Part nearest = own.parts().get(at - 1);
-		int said = nearest instanceof Part.Other other ? word(other, Loaded.BEFORE_STARTS) : 1;
+		int said = nearest instanceof Part.Other other ? word(other, Loaded.NUMBERS) : 1;
 		Part before = nearest instanceof Part.Other && said == 1 && at > 1 ? own.parts().get(at - 2) : nearest;
 		boolean number = before instanceof Part.Amount a && a.role() == Part.Role.PLAIN && a.dimension().unit().isEmpty()
 				&& a.dimension().value() == Math.rint(a.dimension().value()) && a.dimension().value() >= 2 && a.dimension().value() <= MOST;
-		return number ? (int) ((Part.Amount) before).dimension().value() : before instanceof Part.Other other ? word(other, Loaded.BEFORE_STARTS) : said;
+		if (number) {
+			return (int) ((Part.Amount) before).dimension().value();
+		}
+		return before instanceof Part.Other other ? word(other, Loaded.NUMBERS) : said;
 	}
 
 	private static int word(Part.Other other, Map<String, Integer> words) {
