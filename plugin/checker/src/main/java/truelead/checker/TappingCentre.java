@@ -19,8 +19,11 @@ final class TappingCentre {
 	private static final int TAP_LEFT = 780;
 	private static final int TOOL = 1000;
 
-	private static final MachineProfile PROFILE = MachineProfile.generic().with("G77", "tap").with("G78", "tap-left")
-			.with("G100", "tool-change rapid").with("tapping-lead", "i-j").with("repeat-words", "K");
+	/** Made for the first program that speaks it: every start looks for the code, and few programs have it. */
+	private static final class Made {
+		static final MachineProfile PROFILE = MachineProfile.generic().with("G77", "tap").with("G78", "tap-left")
+				.with("G100", "tool-change rapid").with("tapping-lead", "i-j").with("repeat-words", "K");
+	}
 
 	private TappingCentre() {
 	}
@@ -64,6 +67,6 @@ final class TappingCentre {
 
 	/** Generic milling with that code. */
 	static MachineProfile profile() {
-		return PROFILE;
+		return Made.PROFILE;
 	}
 }

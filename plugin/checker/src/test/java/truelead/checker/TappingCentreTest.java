@@ -54,6 +54,11 @@ class TappingCentreTest {
 	}
 
 	@Test
+	void noThreadsAnInchAreNoLead() {
+		Samples.one(BRACKET.replace("I0.8", "J0"), "not-followed", "a count of threads an inch is above 0");
+	}
+
+	@Test
 	void aLeftHandTapTurnsTheOtherWay() {
 		String left = BRACKET.replace("TAP M5X0.8", "TAP M5X0.8 LH").replace("G77", "G78");
 		assertThat(Samples.heard(left)).isEmpty();

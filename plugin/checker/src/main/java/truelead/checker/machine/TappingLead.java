@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.LengthUnit;
+import truelead.checker.program.Reason;
 import truelead.checker.program.Setting;
 
 /** What a tapping cycle in force advances in a turn where its F does not say it by the feed mode: another word, or F as the lead. */
@@ -111,8 +112,11 @@ final class TappingLead {
 				&& block.value('Q') * state.unit.mm() <= COARSEST;
 	}
 
-	/** The lead that threads an inch make. */
+	/** The lead that threads an inch make; not known where they are none. */
 	private Setting byInch(Setting threads) {
+		if (threads.value() <= 0) {
+			return new Setting(Double.NaN, threads.word(), Reason.of("a count of threads an inch is above 0"));
+		}
 		return new Setting(LengthUnit.INCH.mm() / threads.value() / state.unit.mm(), threads.word(), threads.why());
 	}
 
