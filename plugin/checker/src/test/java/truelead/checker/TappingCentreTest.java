@@ -54,6 +54,11 @@ class TappingCentreTest {
 	}
 
 	@Test
+	void aLeadOfNothingIsToldByItsOwnLetter() {
+		Samples.one(BRACKET.replace("I0.8", "I0"), "feed-missing", "I0 does not move the tap: M5x0.8 needs 0.800 mm a turn; I0.8");
+	}
+
+	@Test
 	void noThreadsAnInchAreNoLead() {
 		Samples.one(BRACKET.replace("I0.8", "J0"), "not-followed", "a count of threads an inch is above 0");
 	}

@@ -179,8 +179,13 @@ public final class FeedMissing extends TappingRule {
 	}
 
 	private static Optional<String> right(TapStroke stroke, Tapping tapping, double lead) {
-		return like(stroke, tapping).map(f -> (tapping.method().synchronised() ? "K" : "F")
+		return like(stroke, tapping).map(f -> (tapping.method().synchronised() ? 'K' : letter(stroke.feed()))
 				+ WordText.fresh(f.right(lead), f.decimals(lead), false));
+	}
+
+	/** F, or the word that stands in its place in a tapping cycle. */
+	private static char letter(Setting feed) {
+		return feed.word().map(WordRef::address).filter(address -> "IKQ".indexOf(address) >= 0).orElse('F');
 	}
 
 	/** A feed of 1 in force at the stroke, to work out the right one from mode, unit and speed. */
