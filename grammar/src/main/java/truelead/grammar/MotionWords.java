@@ -2,7 +2,7 @@ package truelead.grammar;
 
 /**
  * The words of a block that is nothing but a motion, as far most blocks of a program are: N, one G of a motion, X, Y, Z, I, J, R and F,
- * each once at most, with plain numbers; letters in upper case. Read in one pass without objects, and given by their letters; a property
+ * each once at most, with plain numbers, right behind an equals sign too, {@code CR=} for R, and {@code TURN=0}; letters in upper case. Read in one pass without objects, and given by their letters; a property
  * test holds them to what the grammar reads.
  */
 public final class MotionWords {
@@ -43,6 +43,22 @@ public final class MotionWords {
 			}
 			char letter = c;
 			c = text[++at];
+			boolean turns = false;
+			if (c > '=') {
+				if (letter == 'C' && c == 'R' && text[at + 1] == '=') {
+					letter = 'R';
+					at++;
+				} else if (letter == 'T' && c == 'U' && text[at + 1] == 'R' && text[at + 2] == 'N' && text[at + 3] == '=') {
+					turns = true;
+					at += 3;
+				} else {
+					return false;
+				}
+				c = '=';
+			}
+			if (c == '=') {
+				c = text[++at];
+			}
 			boolean minus = c == '-';
 			if (minus) {
 				c = text[++at];
@@ -89,6 +105,12 @@ public final class MotionWords {
 						return false;
 					}
 					code = (int) value;
+					continue;
+				}
+				case 'T' -> {
+					if (!turns || value != 0) {
+						return false;
+					}
 					continue;
 				}
 				case 'N' -> {

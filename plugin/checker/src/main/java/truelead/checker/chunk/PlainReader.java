@@ -97,7 +97,8 @@ final class PlainReader {
 				}
 				case 'I' -> wordI = value;
 				case 'J' -> wordJ = value;
-				case 'R' -> wordR = value;
+				case 'R', 'r' -> wordR = value;
+				case 't' -> plain = value == 0;
 				case '(', ';' -> remarked = true;
 				case 'N' -> {
 					// moves nothing

@@ -28,8 +28,11 @@ final class Assignments {
 		this.doubts = doubts;
 	}
 
+	/** Sets the variable of an assignment; words of a motion are none. */
 	void assign(Element.Assignment assignment) {
-		assign(assignment.target(), flow.evaluator().value(assignment.value()));
+		if (!assignment.ofMotion()) {
+			assign(assignment.target(), flow.evaluator().value(assignment.value()));
+		}
 	}
 
 	/** Where a condition is not known and only variables would be set, they are not known from here on; true if that is all. */
