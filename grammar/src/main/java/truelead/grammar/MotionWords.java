@@ -1,7 +1,7 @@
 package truelead.grammar;
 
 /**
- * The words of a block that is nothing but a motion, as far most blocks of a program are: N, one G of a motion, X, Y, Z, I, J, R and F,
+ * The words of a block that is nothing but a motion, as far most blocks of a program are: N, one G of a motion, X, Y, Z, A, B, C, I, J, R and F,
  * each once at most, with plain numbers, right behind an equals sign too, {@code CR=} for R, and {@code TURN=0}; letters in upper case. Read in one pass without objects, and given by their letters; a property
  * test holds them to what the grammar reads.
  */
@@ -11,6 +11,9 @@ public final class MotionWords {
 	private double x;
 	private double y;
 	private double z;
+	private double a;
+	private double b;
+	private double c;
 	private double i;
 	private double j;
 	private double r;
@@ -26,7 +29,7 @@ public final class MotionWords {
 
 	/** Reads the line that starts at a place of the text; false where it has anything else, and then nothing is told. */
 	boolean read(int from) {
-		x = y = z = i = j = r = feed = Double.NaN;
+		x = y = z = a = b = c = i = j = r = feed = Double.NaN;
 		code = -1;
 		decimals = 0;
 		feedDecimals = 0;
@@ -34,47 +37,47 @@ public final class MotionWords {
 		int seen = 0;
 		int at = from;
 		while (true) {
-			char c = text[at];
-			while (c == ' ' || c == '\t') {
-				c = text[++at];
+			char next = text[at];
+			while (next == ' ' || next == '\t') {
+				next = text[++at];
 			}
-			if (c == '\n' || c == '\r') {
+			if (next == '\n' || next == '\r') {
 				return seen != 0;
 			}
-			char letter = c;
-			c = text[++at];
+			char letter = next;
+			next = text[++at];
 			boolean turns = false;
-			if (c > '=') {
-				if (letter == 'C' && c == 'R' && text[at + 1] == '=') {
+			if (next > '=') {
+				if (letter == 'C' && next == 'R' && text[at + 1] == '=') {
 					letter = 'R';
 					at++;
-				} else if (letter == 'T' && c == 'U' && text[at + 1] == 'R' && text[at + 2] == 'N' && text[at + 3] == '=') {
+				} else if (letter == 'T' && next == 'U' && text[at + 1] == 'R' && text[at + 2] == 'N' && text[at + 3] == '=') {
 					turns = true;
 					at += 3;
 				} else {
 					return false;
 				}
-				c = '=';
+				next = '=';
 			}
-			if (c == '=') {
-				c = text[++at];
+			if (next == '=') {
+				next = text[++at];
 			}
-			boolean minus = c == '-';
+			boolean minus = next == '-';
 			if (minus) {
-				c = text[++at];
+				next = text[++at];
 			}
 			int start = at;
 			long whole = 0;
-			for (; isDigit(c); c = text[++at]) {
-				whole = whole * 10 + (c - '0');
+			for (; isDigit(next); next = text[++at]) {
+				whole = whole * 10 + (next - '0');
 			}
 			int behind = 0;
 			int point = 0;
-			if (c == '.') {
+			if (next == '.') {
 				point = 1;
 				int fraction = ++at;
-				for (c = text[at]; isDigit(c); c = text[++at]) {
-					whole = whole * 10 + (c - '0');
+				for (next = text[at]; isDigit(next); next = text[++at]) {
+					whole = whole * 10 + (next - '0');
 				}
 				behind = at - fraction;
 			}
@@ -95,6 +98,10 @@ public final class MotionWords {
 				case 'I' -> i = value;
 				case 'J' -> j = value;
 				case 'R' -> r = value;
+				case 'A', 'B', 'C' -> {
+					turn(letter, value);
+					continue;
+				}
 				case 'F' -> {
 					feed = value;
 					feedDecimals = behind;
@@ -125,6 +132,14 @@ public final class MotionWords {
 		}
 	}
 
+	private void turn(char axis, double degrees) {
+		switch (axis) {
+			case 'A' -> a = degrees;
+			case 'B' -> b = degrees;
+			default -> c = degrees;
+		}
+	}
+
 	private static boolean isDigit(char c) {
 		return (char) (c - '0') <= 9;
 	}
@@ -142,6 +157,16 @@ public final class MotionWords {
 	/** The Z word, program units; NaN where none is written. */
 	public double z() {
 		return z;
+	}
+
+	/** Whether a rotary axis is turned. */
+	public boolean turns() {
+		return a == a || b == b || c == c;
+	}
+
+	/** The word of a rotary axis, 0 A, 1 B, 2 C, degrees; NaN where none is written. */
+	public double turned(int axis) {
+		return axis == 0 ? a : axis == 1 ? b : c;
 	}
 
 	/** The I word, program units; NaN where none is written. */

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The words of a motion are those that the grammar reads, on every block that is taken for one. */
 class MotionWordsTest {
 
-	private static final String LETTERS = "NGXYZIJRF";
+	private static final String LETTERS = "NGXYZABCIJRF";
 	private static final char TURNS = '*';
 
 	private static MotionWords words(String line) {
@@ -35,6 +35,9 @@ class MotionWordsTest {
 		assertThat(List.of(words.x(), words.y(), words.z(), words.i(), words.j(), words.r(), words.feed()))
 				.isEqualTo(List.of(number(block, 'X'), number(block, 'Y'), number(block, 'Z'), number(block, 'I'), number(block, 'J'),
 						number(block, 'R'), number(block, 'F')));
+		assertThat(List.of(words.turned(0), words.turned(1), words.turned(2)))
+				.isEqualTo(List.of(number(block, 'A'), number(block, 'B'), number(block, 'C')));
+		assertThat(words.turns()).isEqualTo(block.words().stream().anyMatch(word -> "ABC".indexOf(word.address()) >= 0));
 		assertThat((double) words.code()).isEqualTo(Double.isNaN(number(block, 'G')) ? -1 : number(block, 'G'));
 		assertThat(words.decimals()).isEqualTo("XYZIJR".chars().map(address -> decimals(block, (char) address)).max().orElseThrow());
 		assertThat(words.feedDecimals()).isEqualTo(decimals(block, 'F'));
@@ -42,7 +45,8 @@ class MotionWordsTest {
 
 	@ParameterizedTest
 	@ValueSource(strings = {"X1.", "N120 G1 X-12.345 Y.5 Z-0.125 F1200.", "G02X5Y0I-2.5J0", "\tX1  Y2 ", "G3 X1. Y2. R5.", "N5", "X-0",
-			"G3 X1. Y2. CR=5.", "G02 X=1.5 Y=-2 I1. J0 TURN=0"})
+			"G3 X1. Y2. CR=5.", "G02 X=1.5 Y=-2 I1. J0 TURN=0",
+			"X1. Y2. Z-3. A10.5 C-90.", "B=45"})
 	void itTakesMotions(String line) {
 		assertThat(words(line).read(0)).isTrue();
 	}
@@ -81,7 +85,8 @@ class MotionWordsTest {
 	@Provide
 	Arbitrary<String> lines() {
 		Arbitrary<String> words = Arbitraries.frequencyOf(Tuple.of(6, Arbitraries.of("G0", "G1", "G02 ", "X1.5", "X-12.345 ", "Y-.25", "Y7",
-				"Z-3.", "F300", "N10", "I0.", "J-1.5", "R5.", "CR=8.5", " TURN=0", "X=-1.25", "Z=3", " F=200.")),
+				"Z-3.", "F300", "N10", "I0.", "J-1.5", "R5.", "CR=8.5", " TURN=0", "X=-1.25", "Z=3", " F=200.", "A90.", "B-5.25",
+				"C=10.")),
 				Tuple.of(1, Arbitraries.of("G90", "x 1", "X-0.0", "Y000.10", " ", "\t", "E-05", "e1", "/", "(a)", ";c", "%", "-", ".", "1",
 						"000123456789012345", "[", "#", "=", "M8", "l", "é", "TURN=1", "CR", "CR=-2", "CRX1", "X==1", "X=1-2", "=", "AND",
 						"MOD2", "t0", "T0", "T=0", "TURN", "cr=5", "X=+1", "C=4", "X=1.E-05")),

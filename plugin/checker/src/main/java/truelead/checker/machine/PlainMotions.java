@@ -44,6 +44,9 @@ final class PlainMotions {
 	/** Makes it. */
 	void make(Meaning motion, MotionWords words, BlockRef block) {
 		double mm = state.unit.mm();
+		if (words.turns()) {
+			state.place.turnTo(state.place.rotary().to(words.turned(0), words.turned(1), words.turned(2)));
+		}
 		Point from = state.place.here();
 		Point to = new Point(said(words.x()) ? words.x() * mm : from.x(), said(words.y()) ? words.y() * mm : from.y(), said(words.z())
 				? words.z() * mm : from.z());
