@@ -4,7 +4,7 @@ import java.util.List;
 
 /**
  * Reads plain blocks by hand, many times faster than the grammar does: block delete at the start, words with plain numbers, behind an
- * equals sign too, {@code CR=} and {@code TURN=}, closed comments without brackets in them, a remark behind a semicolon, percent lines. A block with anything else it leaves to the grammar. On every block
+ * equals sign too, {@code CR=}, {@code TURN=} and {@code A3=}, closed comments without brackets in them, a remark behind a semicolon, percent lines. A block with anything else it leaves to the grammar. On every block
  * that it takes it gives what the grammar gives; a property test holds it to that. What it has read stands in arrays until it reads the
  * next block, so that going through a program costs no objects.
  */
@@ -18,6 +18,8 @@ final class QuickReader {
 	static final char RADIUS = 'r';
 	/** The mark of {@code TURN=}, the turns of an arc beyond its own. */
 	static final char TURNS = 't';
+	/** The mark of {@code A3=}, {@code B3=} and the like: how the tool stands to the part (from memory). */
+	static final char DIRECTION = 'v';
 	static final double[] POWERS = {1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
 
 	private final char[] text;
@@ -25,8 +27,8 @@ final class QuickReader {
 	private int at;
 	private int count;
 	/**
-	 * Each part in one number. From the lowest bit on: the letter of a word in upper case, {@link #RADIUS} or {@link #TURNS}, or the mark
-	 * that begins another part; of a word,
+	 * Each part in one number. From the lowest bit on: the letter of a word in upper case, a mark of several letters, or the mark that begins
+	 * another part; of a word,
 	 * the place of its point counted from its end, 0 for no point, 1 for a point without decimals, and of a block delete its level; where
 	 * the part starts; where it ends; of a word, where its number starts.
 	 */
@@ -167,6 +169,10 @@ final class QuickReader {
 
 	/** The mark of a word of more than one letter, at the last of which it is then; else the letter. */
 	private char longer(char letter) {
+		if (letter <= 'C' && text[at + 1] >= '2' && text[at + 1] <= '7' && !isDigit(text[at + 2]) && equals(at + 2)) {
+			at++;
+			return DIRECTION;
+		}
 		if (letter == 'C' && (text[at + 1] & ~0x20) == 'R') {
 			at++;
 			return RADIUS;
@@ -176,6 +182,15 @@ final class QuickReader {
 			return TURNS;
 		}
 		return letter;
+	}
+
+	/** Whether an equals sign is what stands next from a place on. */
+	private boolean equals(int from) {
+		int next = from;
+		while (text[next] == ' ' || text[next] == '\t') {
+			next++;
+		}
+		return text[next] == '=';
 	}
 
 	private long digits(long before) {
@@ -201,8 +216,8 @@ final class QuickReader {
 	}
 
 	/**
-	 * The letter of a word in upper case, {@link #RADIUS}, {@link #TURNS}, or the mark that begins another part: bracket, semicolon, slash,
-	 * percent sign.
+	 * The letter of a word in upper case, {@link #RADIUS}, {@link #TURNS}, {@link #DIRECTION}, or the mark that begins another part:
+	 * bracket, semicolon, slash, percent sign.
 	 */
 	char mark(int part) {
 		return (char) (packed[part] & 0xFF);
@@ -251,6 +266,7 @@ final class QuickReader {
 			case '%' -> new Element.Percent(span);
 			case RADIUS -> new Element.Assignment(new Expression.NamedVariable("cr", true, new Span(start, start + 2)), number(part), span);
 			case TURNS -> new Element.Assignment(new Expression.NamedVariable("turn", true, new Span(start, start + 4)), number(part), span);
+			case DIRECTION -> new Element.Word((char) (line.charAt(start) & ~0x20), line.charAt(start + 1) - '0', number(part), span);
 			default -> new Element.Word(mark(part), -1, number(part), span);
 		};
 	}

@@ -109,7 +109,7 @@ final class PlainReader {
 				case 'R', 'r' -> wordR = value;
 				case 't' -> plain = value == 0;
 				case '(', ';' -> remarked = true;
-				case 'N' -> {
+				case 'N', 'v' -> {
 					// moves nothing
 				}
 				default -> plain = false;
