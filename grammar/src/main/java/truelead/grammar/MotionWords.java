@@ -1,9 +1,9 @@
 package truelead.grammar;
 
 /**
- * The words of a block that is nothing but a motion, as far most blocks of a program are: N, one G of a motion, X, Y, Z, A, B, C, I, J, R and F,
- * each once at most, with plain numbers, right behind an equals sign too, {@code CR=} for R, and {@code TURN=0}; letters in upper case. Read in one pass without objects, and given by their letters; a property
- * test holds them to what the grammar reads.
+ * The words of a block that is nothing but a motion, as far most blocks of a program are: N, one G of a motion, X, Y, Z, A, B, C, I, J, R
+ * and F, each once at most, with plain numbers, right behind an equals sign too, {@code CR=} for R, and {@code TURN=0}; letters in upper
+ * case. Read in one pass without objects, and given by their letters; a property test holds them to what the grammar reads.
  */
 public final class MotionWords {
 
@@ -21,6 +21,9 @@ public final class MotionWords {
 	private int code;
 	private int decimals;
 	private int feedDecimals;
+	private int line;
+	private int feedStart;
+	private int feedEnd;
 
 	/** @param text the lines; every line ends with a line end, the last one too */
 	MotionWords(char[] text) {
@@ -33,6 +36,7 @@ public final class MotionWords {
 		code = -1;
 		decimals = 0;
 		feedDecimals = 0;
+		line = from;
 		// a bit for each letter
 		int seen = 0;
 		int at = from;
@@ -44,6 +48,7 @@ public final class MotionWords {
 			if (next == '\n' || next == '\r') {
 				return seen != 0;
 			}
+			int word = at;
 			char letter = next;
 			next = text[++at];
 			boolean turns = false;
@@ -105,6 +110,8 @@ public final class MotionWords {
 				case 'F' -> {
 					feed = value;
 					feedDecimals = behind;
+					feedStart = word;
+					feedEnd = at;
 					continue;
 				}
 				case 'G' -> {
@@ -202,5 +209,15 @@ public final class MotionWords {
 	/** The decimals that F is written with. */
 	public int feedDecimals() {
 		return feedDecimals;
+	}
+
+	/** Where the F word stands in the line; means nothing where none is written. */
+	public Span feedSpan() {
+		return new Span(feedStart - line, feedEnd - line);
+	}
+
+	/** The text of the F word; the same. */
+	public String feedText() {
+		return new String(text, feedStart, feedEnd - feedStart);
 	}
 }

@@ -4,9 +4,10 @@ import java.util.List;
 
 /**
  * Reads plain blocks by hand, many times faster than the grammar does: block delete at the start, words with plain numbers, behind an
- * equals sign too, {@code CR=}, {@code TURN=} and {@code A3=}, closed comments without brackets in them, a remark behind a semicolon, percent lines. A block with anything else it leaves to the grammar. On every block
- * that it takes it gives what the grammar gives; a property test holds it to that. What it has read stands in arrays until it reads the
- * next block, so that going through a program costs no objects.
+ * equals sign too, {@code CR=}, {@code TURN=} and {@code A3=}, closed comments without brackets in them, a remark behind a semicolon,
+ * percent lines. A block with anything else it leaves to the grammar. On every block that it takes it gives what the grammar gives; a
+ * property test holds it to that. What it has read stands in arrays until it reads the next block, so that going through a program costs no
+ * objects.
  */
 final class QuickReader {
 
@@ -27,10 +28,9 @@ final class QuickReader {
 	private int at;
 	private int count;
 	/**
-	 * Each part in one number. From the lowest bit on: the letter of a word in upper case, a mark of several letters, or the mark that begins
-	 * another part; of a word,
-	 * the place of its point counted from its end, 0 for no point, 1 for a point without decimals, and of a block delete its level; where
-	 * the part starts; where it ends; of a word, where its number starts.
+	 * Each part in one number. From the lowest bit on: the letter of a word in upper case, the mark of one of several letters, or the mark
+	 * that begins another part; of a word, the place of its point counted from its end, 0 for no point, 1 for a point without decimals, and
+	 * of a block delete its level; where the part starts; where it ends; of a word, where its number starts.
 	 */
 	private final long[] packed;
 	private final double[] values;
@@ -264,11 +264,17 @@ final class QuickReader {
 					new Span(start + 1, span.end()), true, span);
 			case '/' -> new Element.BlockDelete(point(part), span);
 			case '%' -> new Element.Percent(span);
-			case RADIUS -> new Element.Assignment(new Expression.NamedVariable("cr", true, new Span(start, start + 2)), number(part), span);
-			case TURNS -> new Element.Assignment(new Expression.NamedVariable("turn", true, new Span(start, start + 4)), number(part), span);
+			case RADIUS -> named("cr", part);
+			case TURNS -> named("turn", part);
 			case DIRECTION -> new Element.Word((char) (line.charAt(start) & ~0x20), line.charAt(start + 1) - '0', number(part), span);
 			default -> new Element.Word(mark(part), -1, number(part), span);
 		};
+	}
+
+	private Element named(String name, int part) {
+		int start = span(part).start();
+		return new Element.Assignment(new Expression.NamedVariable(name, true, new Span(start, start + name.length())), number(part),
+				span(part));
 	}
 
 	private Expression number(int part) {

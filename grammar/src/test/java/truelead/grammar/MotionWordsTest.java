@@ -41,6 +41,10 @@ class MotionWordsTest {
 		assertThat((double) words.code()).isEqualTo(Double.isNaN(number(block, 'G')) ? -1 : number(block, 'G'));
 		assertThat(words.decimals()).isEqualTo("XYZIJR".chars().map(address -> decimals(block, (char) address)).max().orElseThrow());
 		assertThat(words.feedDecimals()).isEqualTo(decimals(block, 'F'));
+		block.words().stream().filter(word -> word.address() == 'F').forEach(feed -> {
+			assertThat(words.feedSpan()).isEqualTo(feed.span());
+			assertThat(words.feedText()).isEqualTo(line.substring(feed.span().start(), feed.span().end()));
+		});
 	}
 
 	@ParameterizedTest

@@ -6,8 +6,8 @@ import truelead.grammar.Chunk;
 
 /**
  * What the blocks of a chunk do to the axes, line by line, as {@link PlainReader} has read them from the text alone. A plain one has
- * nothing but N, X, Y, Z, A, B, C, F and one G0 or G1 with plain numbers, and comments, or is an arc of {@link FlatArcs}. Behind another G code none
- * is before a G0, G1, G2 or G3: under a cycle Z is no place to go to.
+ * nothing but N, X, Y, Z, A, B, C, F and one G0 or G1 with plain numbers, and comments, or is an arc of {@link FlatArcs}. Behind another G
+ * code none is before a G0, G1, G2 or G3: under a cycle Z is no place to go to.
  */
 final class PlainLines {
 

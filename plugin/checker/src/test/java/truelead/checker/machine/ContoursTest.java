@@ -310,8 +310,8 @@ class ContoursTest {
 	/** Long runs of plain moves, with something else in between now and then, and now and then another mode for a while. */
 	private static List<String> random(Random random, int blocks) {
 		String[] others = {"G2 X1. Y1. R5.", "G2", "G3", "G2 X1. Y1. Z-1. R9.", "G3 I2.", "I1. J1.", "F200.", "F150.", "G1 F400. X2.", "M8",
-				"G0 Z5.", "G1 Z-2.", "Z-3. F90.", "(NOTE)", "", "#1=5", "X#1", "G0", "G1", "G28 Z0", "/X7.", "A90.", "G0 B-30. C10.5", "G1 A5. X2.5",
-				"G2 X1. Y3. CR=6. A10.", "X3. Y2. Z-1. I2. TURN=0", "G3 X4. Y1. CR=3. TURN=1",
+				"G0 Z5.", "G1 Z-2.", "Z-3. F90.", "(NOTE)", "", "#1=5", "X#1", "G0", "G1", "G28 Z0", "/X7.", "A90.", "G0 B-30. C10.5",
+				"G1 A5. X2.5", "G2 X1. Y3. CR=6. A10.", "X3. Y2. Z-1. I2. TURN=0", "G3 X4. Y1. CR=3. TURN=1",
 				"X3.5 Y2.5 A3=0.1 B3=-0.2 C3=0.97"};
 		String[][] modes = {{"G91", "G90"}, {"G81 X3. Y3. Z-2. R1.", "G80"}, {"G16", "G15"}, {"G18", "G17"}, {"G20", "G21"},
 				{"G52 X5.", "G52 X0"}, {"G55", "G54"}, {"G90.1", "G91.1"}};
@@ -340,8 +340,8 @@ class ContoursTest {
 	private static String arc(Random random) {
 		String code = random.nextInt(4) == 0 ? "" : random.nextBoolean() ? "G2 " : "G3 ";
 		String end = (random.nextInt(5) == 0 ? "" : "X" + number(random)) + (random.nextInt(5) == 0 ? "" : "Y" + number(random));
-		return code + end + (random.nextInt(3) == 0 ? (random.nextBoolean() ? "R" : " CR=") + number(random) : "I" + (random.nextBoolean() ? "-" : "") + number(random) + "J"
-				+ number(random));
+		return code + end + (random.nextInt(3) == 0 ? (random.nextBoolean() ? "R" : " CR=") + number(random)
+				: "I" + (random.nextBoolean() ? "-" : "") + number(random) + "J" + number(random));
 	}
 
 	/** A straight block; now and then an arc, most of them between two known places on a half circle. */

@@ -53,8 +53,8 @@ class ContoursInWorkTest {
 	/** All but the numbers of steps, a line each. */
 	private static String kept(Recorder recorder) {
 		List<String> kept = new ArrayList<>();
-		recorder.kept.axisRuns.forEach(run -> kept.add("plunge " + run.place().rotary() + said(run.in()) + run.out().map(ContoursInWorkTest::said).orElse("")
-				+ run.top() + said(run.steps())));
+		recorder.kept.axisRuns.forEach(run -> kept.add("plunge " + run.place().rotary() + said(run.in())
+				+ run.out().map(ContoursInWorkTest::said).orElse("") + run.top() + said(run.steps())));
 		recorder.kept.arcRuns.forEach(run -> kept.add("helix " + said(run.before()) + " /" + said(run.arcs()) + " /" + said(run.after())));
 		recorder.openArcs.forEach(arc -> kept.add("open arc" + said(arc)));
 		recorder.trouble().forEach(trouble -> kept.add("trouble" + said(trouble.step())));
@@ -118,7 +118,8 @@ class ContoursInWorkTest {
 			case 1 -> lines.add(String.format(Locale.ROOT, "Z%.1f", -random.nextInt(4) - 0.5));
 			case 2 -> up(random, lines);
 			case 3 -> lines.add("G1 F" + (200 + 50 * random.nextInt(5)) + ".");
-			case 4 -> lines.add(place(random.nextInt(60), random.nextInt(60) + 0.25) + " A" + random.nextInt(90) + ". C=" + random.nextInt(9));
+			case 4 -> lines.add(place(random.nextInt(60), random.nextInt(60) + 0.25) + " A" + random.nextInt(90) + ". C="
+					+ random.nextInt(9));
 			default -> lines.add(place(random.nextInt(60), random.nextInt(60) + 0.25));
 		}
 	}
