@@ -99,13 +99,9 @@ public record AnotherThread(ThreadSpec made, double drill) {
 				&& drill <= limits.get().minorMaxMm().orElse(0) + WRITTEN;
 	}
 
-	/**
-	 * What a message says of it behind what to type.
-	 *
-	 * @param orElse what else may be mended, {@code , or T4}; empty where there is nothing
-	 */
-	public String said(String what, String orElse, Figures figures) {
-		return " and another drill, or mend the callout" + orElse + ": " + what + " and the drill of " + figures.fine(drill) + " make "
+	/** What a message says of it behind what to type. */
+	public String said(String what, Figures figures) {
+		return " and another drill, or mend the callout: " + what + " and the drill of " + figures.fine(drill) + " make "
 				+ made.designation();
 	}
 
@@ -115,10 +111,15 @@ public record AnotherThread(ThreadSpec made, double drill) {
 	 * @param what what makes the thread with the drill: {@code feed}, {@code helix}
 	 */
 	public void tell(Draft draft, String what, Fact<ThreadSpec> called, ProgramFile program) {
-		draft.from("what " + what + " and drill make", made.designation(), "pitch and drill of the tables");
+		tell(draft, what);
 		String text = made.withHand(called.value().hand()).designation();
 		called.at().filter(at -> at.file().equals(program) && at.span().end() > at.span().start())
 				.ifPresent(at -> draft.fix(new Fix("Change the callout to " + text, false,
 						"see the drawing: where the callout is right, lead and drill are both wrong", List.of(new Edit(at, text)))));
+	}
+
+	/** Adds to a finding what they make, where the callout is not to be changed. */
+	public void tell(Draft draft, String what) {
+		draft.from("what " + what + " and drill make", made.designation(), "pitch and drill of the tables");
 	}
 }

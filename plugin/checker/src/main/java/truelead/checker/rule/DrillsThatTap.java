@@ -12,21 +12,23 @@ import truelead.checker.work.Work;
 
 /**
  * Drills that run in a tapping cycle: those that are called drills, and those that nobody calls anything, at places where nothing else
- * drills and a tap that is called one cuts its thread behind them. Their holes are made, whatever the cycle does to them.
+ * drills and a tap that is called one cuts its thread behind them. And taps that run in a drilling cycle, as where their number is typed
+ * for the drill's. Their holes are made, whatever the cycle does to them.
  */
 public final class DrillsThatTap {
 
 	/** A hole that is less deep than so much of what the tap goes down is a centre (a choice of ours). */
 	private static final double CENTRE = 0.5;
 
-	/** Where drills tap, and the step of the first. */
+	/** Where drills tap or taps drill, and the step of the first. */
 	private final Map<Place, Integer> drilled = new HashMap<>();
 	/** By the operation of a tool without a name, the tap behind it. */
 	private final Map<Integer, Tapping> behind = new HashMap<>();
 
 	private DrillsThatTap(Work work) {
 		for (Tapping tapping : work.tappings()) {
-			if (tapping.method() == Tapping.Method.WRONG_TOOL) {
+			if (tapping.method() == Tapping.Method.WRONG_TOOL
+					|| tapping.method() == Tapping.Method.DRILLING_CYCLE && tapping.tool().facts().isTap()) {
 				drills(tapping);
 			}
 		}
@@ -47,7 +49,7 @@ public final class DrillsThatTap {
 		return work.derived(DrillsThatTap.class, DrillsThatTap::new);
 	}
 
-	/** Whether a drill has gone to a place in a tapping cycle before a step. */
+	/** Whether a drill has gone to a place in a tapping cycle, or a tap in a drilling one, before a step. */
 	public boolean before(Place place, int order) {
 		return drilled.getOrDefault(place, Integer.MAX_VALUE) < order;
 	}

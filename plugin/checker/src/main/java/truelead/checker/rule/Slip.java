@@ -13,6 +13,8 @@ public enum Slip {
 	NO_TAP(Reach.OPERATION),
 	/** A part of the block could not be read: what seems to be missing in the block stands there. */
 	UNREAD_BLOCK(Reach.BLOCK),
+	/** Another tool is called than the one whose offset it takes: what it is and does says nothing. */
+	OTHER_TOOL(Reach.OPERATION),
 	/** The cycle was left on, and the tool was never meant to go to this block's place. */
 	LEFT_ON(Reach.BLOCK),
 	/** A part of the program was not followed, and a hole may be threaded there. */

@@ -72,7 +72,7 @@ class OneACauseTest {
 
 		assertThat(found).singleElement().satisfies(finding -> {
 			assertThat(finding.rule()).isEqualTo("drill-too-shallow");
-			assertThat(finding.message()).endsWith("; drill to 40.3 mm; the same at 1 more block");
+			assertThat(finding.message()).endsWith("; drill to 40.3 mm, or tap to 24.7 mm at most; the same at 1 more block");
 		});
 	}
 

@@ -109,6 +109,13 @@ class SlipsToldTest {
 	private static String program(Slip slip) {
 		return switch (slip) {
 			case FEED_IN_OFF -> TAPPED.replace("G84 Z-18 R4 F500\nX40\nX70\nX100\nG80", "G0 Z6\nG63 Z-18 F400\nG63 Z6 F500 M4");
+			case OTHER_TOOL -> TAPPED.replace("T1 M6", """
+					T3 M6 (CENTRE DRILL)
+					G54 G0 X10 Y10 S2300 M3
+					G43 H3 Z20
+					G81 Z-3 R3 F100
+					G80
+					T12 M6""");
 			case OTHER_THREADS_HOLE -> TAPPED.replace("DRILL 6.8", "DRILL 8.5");
 			case POSITION_LEFT_OUT -> TAPPED.replace("R4 F500\nX40\nX70\nX100", "R4 F500\nX40\nX40");
 			case HELIX_AND_DRILL -> MILLED.replace("M27X2 ", "M27X3 ");

@@ -37,7 +37,8 @@ class WrongCalloutTest {
 
 		assertThat(loud(program)).singleElement().satisfies(finding -> {
 			assertThat(finding.rule()).isEqualTo("feed-off-pitch");
-			assertThat(finding.message()).endsWith("or mend the callout, or T4, as H3 says: feed and the drill of 5 mm make M6x1");
+			assertThat(finding.message()).endsWith("; T3, as H3 says, or F750 and another drill, or mend the callout: feed and the drill "
+					+ "of 5 mm make M6x1");
 		});
 	}
 

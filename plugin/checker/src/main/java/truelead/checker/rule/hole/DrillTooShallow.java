@@ -223,6 +223,9 @@ public final class DrillTooShallow extends HoleRule {
 		if (!enters && room.pilot() - room.depth().tip() >= wanted - slack) {
 			return Optional.empty();
 		}
+		if (room.full() < -slack) {
+			return Optional.of(acrossSurface(room));
+		}
 		Figures figures = room.depth().figures();
 		double needed = Math.ceil((room.depth().tip() + wanted + room.cone()) * 10) / 10;
 		String where = inBar ? "the part is cut off from the bar later, the tap goes " : through ? "the tap goes through, "
@@ -242,9 +245,12 @@ public final class DrillTooShallow extends HoleRule {
 		Optional<String> sign = room.endsInside() ? Optional.empty()
 				: new ThroughSigns(tapping, work).of(room.cut(), room.depth(), room.full());
 		boolean slip = tapping.wanted().thread().filter(t -> room.depth().tip() > DEEPEST * t.value().diameter()).isPresent();
-		String message = sign.map(why -> fact + "it is taken to go through, for " + why + "; drill to " + figures.length(needed)
-				+ " if it does not").orElse(fact + what + (slip ? "; see the depth of the tap" : "; drill to " + figures.length(needed)
-						+ (open ? ", or see the depth of the tap" : "")));
+		Optional<LessDeep> less = through || inBar || !enters ? Optional.empty() : LessDeep.of(room.depth(), room.full() - wanted);
+		String drill = "drill to " + figures.length(needed);
+		String mend = slip ? "see the depth of the tap" + less.map(tap -> ", " + tap.most() + " at most").orElse("")
+				: open ? drill + ", or see the depth of the tap" : less.map(tap -> tap.orElse(drill)).orElse(drill);
+		String message = sign.map(why -> fact + "it is taken to go through, for " + why + "; " + drill + " if it does not")
+				.orElse(fact + what + "; " + mend);
 		boolean nut = tapping.wanted().thread().filter(t -> NUTS.contains(t.value().system())).isPresent();
 		boolean tight = !enters && (nut || clearance > ROOM_NEEDED * room.depth().pitch() + slack);
 		Severity severity = sign.isPresent() || tight ? Severity.INFORMATION : meets && !open ? Severity.ERROR : Severity.WARNING;
@@ -265,9 +271,21 @@ public final class DrillTooShallow extends HoleRule {
 		draft.from("front end of the tap", figures.length(room.nose()), tapping.tool().facts().nose().map(Fact::origin)
 				.orElse("drill less the lead at 15 degrees (8 with spiral point), DIN 2197, from memory"));
 		if (sign.isEmpty() && !slip) {
+			less.filter(LessDeep::likelier).flatMap(LessDeep::fix).ifPresent(draft::fix);
 			Fix.together(deeper(room, wanted, needed, work)).ifPresent(draft::fix);
+			less.filter(tap -> !tap.likelier()).flatMap(LessDeep::fix).ifPresent(draft::fix);
 		}
 		return Optional.of(draft);
+	}
+
+	/** The tap and the drill end on either side of the surface: one of the two depths has the wrong sign. */
+	private Draft acrossSurface(Room room) {
+		Figures figures = room.depth().figures();
+		char axis = "XYZ".charAt(room.depth().stroke().place().plane().axis());
+		return room.depth().evidence(Draft.of(this, Severity.ERROR, room.depth().depthWord(), room.depth().stroke().block(),
+				"the tap goes to " + axis + figures.coordinate(room.depth().stroke().bottom()) + ", the drill to " + axis
+						+ figures.coordinate(room.cut().tip()) + ": the surface lies between them, and no hole is there where the tap "
+						+ "ends; see the sign of both depths")).related(room.cut().block(), "the drill block");
 	}
 
 	/** The changes of all cycles that drill holes of the operation as deep as one, too shallow for their taps. */

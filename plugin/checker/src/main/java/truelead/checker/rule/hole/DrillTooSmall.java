@@ -29,8 +29,8 @@ public final class DrillTooSmall extends DrillSizeRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.UNIT_WORD, Slip.FEED_AND_DRILL, Slip.HELIX_AND_DRILL, Slip.PATH_AND_DRILL, Slip.OTHER_THREAD_CUT,
-				Slip.BORE_SHALLOW, Slip.BLOCK_LEFT_OUT);
+		return Set.of(Slip.OTHER_TOOL, Slip.UNIT_WORD, Slip.FEED_AND_DRILL, Slip.HELIX_AND_DRILL, Slip.PATH_AND_DRILL,
+				Slip.OTHER_THREAD_CUT, Slip.BORE_SHALLOW, Slip.BLOCK_LEFT_OUT);
 	}
 
 	@Override

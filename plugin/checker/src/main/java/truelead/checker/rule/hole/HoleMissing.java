@@ -36,8 +36,9 @@ public final class HoleMissing extends HoleRule {
 
 	@Override
 	public Set<Slip> silentWhere() {
-		return Set.of(Slip.NO_TAP, Slip.UNREAD_BLOCK, Slip.UNIT_WORD, Slip.LEFT_ON, Slip.OTHER_AXIS, Slip.DISTANCE_MODE, Slip.DRILLED_LATE,
-				Slip.OTHER_THREAD_CUT, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS, Slip.BLOCK_LEFT_OUT);
+		return Set.of(Slip.OTHER_TOOL, Slip.DRILLING_CYCLE, Slip.NO_TAP, Slip.UNREAD_BLOCK, Slip.UNIT_WORD, Slip.LEFT_ON, Slip.OTHER_AXIS,
+				Slip.DISTANCE_MODE, Slip.DRILLED_LATE, Slip.OTHER_THREAD_CUT, Slip.NO_CENTRE, Slip.CENTRE_WITH_RADIUS,
+				Slip.BLOCK_LEFT_OUT);
 	}
 
 	@Override
@@ -57,10 +58,12 @@ public final class HoleMissing extends HoleRule {
 		Visit first = missing.get(0);
 		Figures figures = new Figures(first.modal().unit());
 		Optional<NotFollowed> call = NotHere.drilling(first.order(), work);
+		Optional<MeantHole> left = others && call.isEmpty() ? MeantHole.of(operation, missing, work) : Optional.empty();
 		String message = "nothing in this program makes a hole at " + at(first.hole().place(), figures) + " before "
 				+ operation.tool().name() + " goes in" + (others ? more(missing) : nor(missing))
 				+ (call.isPresent() ? ": by the program that line " + (call.get().block().line() + 1) + " calls, which is not here?"
-						: others ? "; other holes of the operation are made here: drill it with them, or take its place out"
+						: others ? left.map(hole -> "; " + hole.said(at(hole.hole().place(), figures)))
+								.orElse("; other holes of the operation are made here: drill it with them, or take its place out")
 						: why(spot, idle, meant, first, figures));
 		boolean elsewhere = call.isPresent() || !others && meant.isEmpty() && spot.isEmpty() && idle.isEmpty();
 		Draft draft = Draft.of(this, elsewhere ? Severity.INFORMATION : Severity.ERROR, Location.of(first.block()), message)
@@ -70,6 +73,8 @@ public final class HoleMissing extends HoleRule {
 		idle.flatMap(ToolUse::change).ifPresent(change -> draft.related(change, "the drill that cuts nothing"));
 		call.ifPresent(to -> draft.related(to.block(), "calls a program that is not here"));
 		spot.ifPresent(cut -> draft.related(cut.block(), "the block that centres it"));
+		left.ifPresent(hole -> draft.related(hole.hole().making().get(0).block(), "makes the hole that nothing threads"));
+		left.flatMap(MeantHole::fix).ifPresent(draft::fix);
 		meant.stream().limit(1).forEach(hole -> draft.related(hole.making().get(0).block(), "makes holes that nothing threads"));
 		found.accept(others(draft, missing, "also without a hole"));
 	}

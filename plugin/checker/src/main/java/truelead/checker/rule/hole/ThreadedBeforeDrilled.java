@@ -25,6 +25,11 @@ public final class ThreadedBeforeDrilled extends HoleRule {
 	}
 
 	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.OTHER_TOOL, Slip.DRILLING_CYCLE);
+	}
+
+	@Override
 	void check(ThreadingOperation operation, Visits visits, Work work, Consumer<Draft> found) {
 		double diameter = diameter(operation);
 		List<Visit> early = HoleState.MADE_LATER.of(visits, work, diameter);

@@ -87,7 +87,7 @@ public final class HelixOffPitch implements Rule {
 				+ " needs " + figures.advance(thread.lead()) + ": " + effect
 				+ (ring ? "" : ", " + figures.fine(felt) + " on the pitch diameter where the class allows " + figures.fine(tolerance))
 				+ "; step " + MillFacts.axisLetter(pass.axis()) + " " + figures.advance(thread.lead()) + " a turn"
-				+ another.map(other -> other.said("helix", "", figures)).orElse("");
+				+ another.map(other -> other.said("helix", figures)).orElse("");
 		Severity severity = felt > tolerance ? Severity.ERROR : Severity.WARNING;
 		Optional<Fact<ThreadSpec>> wanted = operation.wanted().statedThread();
 		Draft draft = Draft.of(this, severity, MillFacts.word(pass.block(), MillFacts.axisLetter(pass.axis())), message).on(operation)

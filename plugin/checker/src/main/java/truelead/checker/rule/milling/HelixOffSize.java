@@ -155,7 +155,7 @@ public final class HelixOffSize implements Rule {
 		Optional<Double> drill = pass.hole().threadedBefore(pass.order(), thread.diameter()).flatMap(Cut::diameter).filter(Fact::stated)
 				.map(Fact::value);
 		Optional<AnotherThread> another = operation.wanted().wireInsert() ? Optional.empty() : AnotherThread.ofDiameter(cut, drill, thread);
-		message += another.map(other -> other.said("path", "", figures)).orElse("");
+		message += another.map(other -> other.said("path", figures)).orElse("");
 		Severity severity = pass.compensation() != Compensation.OFF && Math.abs(error) <= tolerance ? Severity.WARNING : Severity.ERROR;
 		Draft draft = Draft.of(this, severity, MillFacts.radiusWord(pass.block()), message).on(operation)
 				.programmed("radius", figures.fine(pass.radius()), pass.block())

@@ -125,6 +125,13 @@ record OddRadius(Step.Arc arc, MillPass pass) {
 		Optional<Element.Word> right = radius(pass.first().block());
 		Location at = own.map(word -> new Location(arc.block().file(), arc.block().line(), word.span())).orElse(Location.of(arc.block()));
 		boolean shortWay = shortWay(arc, pass);
+		if (!longWay && !shortWay && own.isPresent() && right.isPresent() && text(arc.block(), own.get())
+				.equals(text(pass.first().block(), right.get()))) {
+			return Draft.of(rule, Severity.ERROR, Location.of(arc.block()), "this arc goes round another centre than the helix, with the "
+					+ "same R: between its ends that makes a circle of R " + figures.fine(arc.startRadius()) + ", beside it one of "
+					+ figures.fine(circle) + "; see the end points of both").on(milling)
+					.programmed("radius", figures.fine(arc.startRadius()), arc.block()).related(pass.block(), "the helix");
+		}
 		Draft draft = Draft.of(rule, Severity.ERROR, at, "this arc goes round another centre than the helix: R "
 				+ (shortWay ? "takes the short way, " + Figures.number(Math.toDegrees(Math.abs(arc.sweep())), 0)
 						+ " degrees, between ends that are more than half a turn apart on its circle; the block that is left out before "
@@ -135,8 +142,7 @@ record OddRadius(Step.Arc arc, MillPass pass) {
 				.programmed("radius", figures.fine(arc.startRadius()), arc.block()).from("radius of the helix", figures.fine(circle),
 						"the arcs beside it");
 		if (own.isPresent() && right.isPresent() && grows(pass) == 0 && !shortWay) {
-			String text = pass.first().block().file().text().line(pass.first().block().line())
-					.substring(right.get().span().start(), right.get().span().end());
+			String text = text(pass.first().block(), right.get());
 			draft.fix(new Fix("Change R to " + text, false, "see that the arc is meant to go on round the helix",
 					List.of(new Edit(at, text))));
 		}
@@ -151,6 +157,10 @@ record OddRadius(Step.Arc arc, MillPass pass) {
 				+ ": it turns back round another centre and cuts into the thread; " + (left ? "G3" : "G2")).on(milling)
 				.programmed("radius", new Figures(arc.modal().unit()).fine(arc.startRadius()), arc.block())
 				.related(pass.block(), "the helix");
+	}
+
+	private static String text(BlockRef block, Element.Word word) {
+		return block.file().text().line(block.line()).substring(word.span().start(), word.span().end());
 	}
 
 	private static Optional<Element.Word> radius(BlockRef block) {

@@ -95,6 +95,10 @@ record TurnedCentre(MillPass pass, Step.Arc before) {
 				? block.file().text().line(block.line()).substring(at.span().start(), at.span().end()) : "";
 		String right = written.contains("-") ? written.replace("-", "") : written.isEmpty() ? ""
 				: written.charAt(0) + "-" + written.substring(1).replace("+", "").strip();
+		Optional<Draft> other = again(rule).or(() -> wholeBefore(rule));
+		if (other.isPresent()) {
+			return other.get().on(milling).related(before.block(), "the arc before it");
+		}
 		Draft draft = Draft.of(rule, Severity.ERROR, at, "the centre of this arc, " + at(arc.centre(), plane, figures)
 				+ ", lies on the other side of its start than that of the arc before it: the path turns back on itself there; "
 				+ (right.isEmpty() ? "the centre's words with the other sign" : right)).on(milling)
@@ -104,6 +108,36 @@ record TurnedCentre(MillPass pass, Step.Arc before) {
 					"see that the arc is meant to go on round the helix", List.of(new Edit(at, right))));
 		}
 		return draft;
+	}
+
+	/** The block before it stands twice: the other one goes round nowhere. */
+	private Optional<Draft> again(ArcNotClosed rule) {
+		return words(pass.first().block()).equals(words(before.block())) && !pass.first().block().sameBlock(before.block())
+				? Optional.of(Draft.of(rule, Severity.ERROR, Location.of(pass.first().block()), "this arc is the one before it again, and "
+						+ "goes round another centre from where that ends: it cuts into the thread; take one of the two out"))
+				: Optional.empty();
+	}
+
+	/** The arc before it says no end, as this one does, and so comes back to its start: this one begins on the wrong side. */
+	private Optional<Draft> wholeBefore(ArcNotClosed rule) {
+		Plane plane = pass.place().plane();
+		String axes = "" + "XYZ".charAt(plane.first()) + "XYZ".charAt(plane.second());
+		boolean whole = before.from().distanceInPlane(before.to(), plane) < JOINED && !says(before.block(), axes)
+				&& says(pass.first().block(), axes);
+		return whole ? Optional.of(Draft.of(rule, Severity.ERROR, Location.of(before.block()), "this arc says no end and goes all the way "
+				+ "round to its start, the one behind it goes on from the other side of the helix: it turns back on itself there; the end "
+				+ "of this arc")) : Optional.empty();
+	}
+
+	private static boolean says(BlockRef block, String axes) {
+		return block.file().text().block(block.line()).words().stream().anyMatch(word -> axes.indexOf(word.address()) >= 0);
+	}
+
+	/** The words of a block but for its number. */
+	private static List<String> words(BlockRef block) {
+		String text = block.file().text().line(block.line());
+		return block.file().text().block(block.line()).words().stream().filter(word -> word.address() != 'N')
+				.map(word -> text.substring(word.span().start(), word.span().end())).toList();
 	}
 
 	private static String at(Point centre, Plane plane, Figures figures) {

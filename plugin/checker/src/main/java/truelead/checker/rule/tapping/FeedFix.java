@@ -10,6 +10,7 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.WordText;
 import truelead.checker.stroke.TapStroke;
+import truelead.checker.work.Tapping;
 import truelead.checker.work.Work;
 
 /** The feed that is right, as text to type and as a change of the program. */
@@ -28,11 +29,17 @@ final class FeedFix {
 				.orElseGet(() -> letter + WordText.fresh(feed.right(lead), decimals, false));
 	}
 
-	/** Changes the F or K word; empty where it is computed, or where another operation that shares the word needs another value. */
-	static Optional<Fix> of(Work work, TapFeed feed, double lead) {
+	/**
+	 * Changes the F or K word, or adds one to the tapping block where the tool before said the word; empty where it is computed, or where
+	 * another operation that shares the word needs another value.
+	 */
+	static Optional<Fix> of(Tapping tapping, Work work, TapFeed feed, double lead) {
 		Optional<WordRef> word = feed.feed().word();
 		if (word.isEmpty() || !FeedWords.of(work).allWant(word.get(), feed.right(lead))) {
 			return Optional.empty();
+		}
+		if (tapping.tool().change().filter(word.get().block()::above).isPresent()) {
+			return Optional.of(add(feed.stroke(), text(feed, lead)));
 		}
 		boolean own = word.get().block().sameBlock(feed.stroke().block())
 				|| feed.stroke().step() instanceof Step.Stroke s && word.get().block().sameBlock(s.cycle().start());
@@ -41,11 +48,9 @@ final class FeedFix {
 						: "the word stands in another block; see what else is fed by it");
 	}
 
-	/**
-	 * Changes every word of the same wrong feed, as {@link #of(Work, TapFeed, double)} does one; empty where one of them cannot be changed.
-	 */
-	static Optional<Fix> of(Work work, List<TapFeed> feeds, double lead) {
-		List<Optional<Fix>> fixes = feeds.stream().map(feed -> of(work, feed, lead)).toList();
+	/** Changes every word of the same wrong feed, as one word is changed; empty where one of them cannot be changed. */
+	static Optional<Fix> of(Tapping tapping, Work work, List<TapFeed> feeds, double lead) {
+		List<Optional<Fix>> fixes = feeds.stream().map(feed -> of(tapping, work, feed, lead)).toList();
 		return fixes.stream().allMatch(Optional::isPresent) ? Fix.together(fixes.stream().flatMap(Optional::stream).toList())
 				: Optional.empty();
 	}

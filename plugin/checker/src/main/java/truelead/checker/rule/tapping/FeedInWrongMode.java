@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import truelead.checker.hole.Cut;
 import truelead.checker.job.Fact;
 import truelead.checker.machine.Modal;
 import truelead.checker.machine.Step;
@@ -91,7 +92,7 @@ public final class FeedInWrongMode extends TappingRule {
 		List<TapFeed> feeds = TapFeed.alike(tapping, feed -> !feed.fits(lead) && otherMode(feed).filter(other ->
 				Math.abs(other.advance() - lead) <= ROUNDED * lead).isPresent());
 		if (!feeds.isEmpty()) {
-			found.accept(draft(work, feeds, thread.get()));
+			found.accept(draft(tapping, work, feeds, thread.get()));
 		}
 	}
 
@@ -134,18 +135,32 @@ public final class FeedInWrongMode extends TappingRule {
 				.orElse("machine profile " + work.shop().profile().name()));
 	}
 
-	private Draft draft(Work work, List<TapFeed> feeds, Fact<ThreadSpec> thread) {
+	/** The drill of the hole, where its feed is none in this mode either: the mode is wrong, and no F. */
+	private static Optional<Cut> misreadToo(Tapping tapping, TapFeed feed) {
+		FeedMode mode = feed.stroke().modal().feedMode();
+		return feed.stroke().hole().makingBefore(feed.stroke().order()).stream().filter(cut -> cut.tool().index() != tapping.tool().index()
+				&& cut.kind().drills() && cut.step().modal().feedMode() == mode && cut.step().modal().feed().known()
+				&& cut.tool().summary().feeds().stream().anyMatch(use -> use.mode() == mode && use.odd().isPresent())).findFirst();
+	}
+
+	private Draft draft(Tapping tapping, Work work, List<TapFeed> feeds, Fact<ThreadSpec> thread) {
 		TapFeed feed = feeds.get(0);
 		double lead = thread.value().lead();
 		Figures figures = new Figures(feed.stroke().modal().unit());
 		String mode = feed.perTurn() ? "per revolution" : "per minute";
 		String meant = feed.perTurn() ? "per minute" : "per revolution";
+		Optional<Cut> drilled = misreadToo(tapping, feed);
 		String message = feed.said() + " is read " + mode + " and advances " + figures.advance(feed.advance()) + " " + figures.symbol()
 				+ " a turn, " + thread.value().withoutClass().designation() + " needs " + figures.advance(lead) + ": the value is meant "
-				+ meant + "; " + FeedFix.text(feed, lead) + " or the word for feed " + meant;
+				+ meant + drilled.map(cut -> ", as F" + Figures.number(cut.step().modal().feed().value(), 4) + " of " + cut.tool().name()
+						+ ", which drills; the word for feed " + meant + " before both")
+						.orElseGet(() -> "; " + FeedFix.text(feed, lead) + " or the word for feed " + meant);
 		Draft draft = modes(work, feed, Draft.of(this, Severity.ERROR, feed.feed(), feed.stroke().block(), message));
 		draft.known("pitch", figures.advance(lead) + " " + figures.symbol(), thread);
-		FeedFix.of(work, feeds, lead).ifPresent(draft::fix);
+		drilled.ifPresent(cut -> draft.related(cut.block(), "the drill block"));
+		if (drilled.isEmpty()) {
+			FeedFix.of(tapping, work, feeds, lead).ifPresent(draft::fix);
+		}
 		return draft;
 	}
 }

@@ -19,6 +19,7 @@ import truelead.checker.rule.AnotherThread;
 import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Finding;
+import truelead.checker.rule.Fix;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
 import truelead.checker.rule.ToolName;
@@ -104,13 +105,31 @@ public final class FeedOffPitch extends TappingRule {
 			long places = places(tapping.strokes(), feeds);
 			Optional<AnotherThread> another = another(tapping, worst, thread.get().value());
 			Draft draft = draft(tapping, worst, thread.get(), places, another);
-			another.ifPresentOrElse(other -> other.tell(draft.tells(Slip.FEED_AND_DRILL), "feed", thread.get(), tapping.block().file()),
-					() -> MeantSpeed.of(worst, tapping, lead).flatMap(meant -> meant.fix(worst, tapping, work)).or(() ->
-							FeedFix.of(work, feeds, lead)).ifPresent(draft::fix));
+			another.ifPresentOrElse(other -> tell(other, draft, tapping, thread.get()),
+					() -> fix(tapping, work, feeds, worst).ifPresent(draft::fix));
 			feeds.stream().filter(feed -> !saidWithCycle(feed)).flatMap(feed -> feed.feed().word().stream()).map(Location::of).distinct()
 					.limit(10).forEach(at -> draft.related(at, "the same feed"));
 			found.accept(draft);
 		});
+	}
+
+	/** The speed that was meant, where it is the slip more likely; else the feed. */
+	private static Optional<Fix> fix(Tapping tapping, Work work, List<TapFeed> feeds, TapFeed worst) {
+		double lead = tapping.wanted().statedThread().orElseThrow().value().lead();
+		Optional<MeantSpeed> meant = MeantSpeed.of(worst, tapping, lead);
+		return meant.filter(speed -> !speed.known()).isPresent() ? Optional.empty()
+				: meant.flatMap(speed -> speed.fix(worst, tapping, work)).or(() -> FeedFix.of(tapping, work, feeds, lead));
+	}
+
+	/** Another thread is made than the one called out: the tool is another's where H is, too. */
+	private static void tell(AnotherThread other, Draft draft, Tapping tapping, Fact<ThreadSpec> called) {
+		Optional<MeantTool> meant = MeantTool.of(tapping.tool());
+		if (meant.isPresent()) {
+			meant.get().fix(tapping.tool()).ifPresent(draft::fix);
+			other.tell(draft.tells(Slip.FEED_AND_DRILL), "feed");
+		} else {
+			other.tell(draft.tells(Slip.FEED_AND_DRILL), "feed", called, tapping.block().file());
+		}
 	}
 
 	/** Whether the feed stands in the block of the cycle: what is true of it there is told of all blocks that say the cycle. */
@@ -156,13 +175,6 @@ public final class FeedOffPitch extends TappingRule {
 				: AnotherThread.of(feed.advance(), drill, called, ToolName.forms(tapping.tool().facts()));
 	}
 
-	/** Where H is another tool's as well, the T word is the slip more likely. */
-	private static String otherTool(Tapping tapping) {
-		return tapping.tool().summary().lengthOffsets().stream().filter(h -> h.known() && h.value() > 0 && tapping.tool().number() > 0
-				&& h.value() != tapping.tool().number()).findFirst().map(h -> ", or " + tapping.tool().name() + ", as H"
-						+ Figures.number(h.value(), 0) + " says").orElse("");
-	}
-
 	private Draft draft(Tapping tapping, TapFeed feed, Fact<ThreadSpec> thread, long places, Optional<AnotherThread> another) {
 		double lead = thread.value().lead();
 		Figures figures = new Figures(feed.stroke().modal().unit());
@@ -179,8 +191,10 @@ public final class FeedOffPitch extends TappingRule {
 				+ thread.value().withoutClass().designation() + " needs " + figures.advance(lead) + ": " + (rounded ? "rounded, " : "")
 				+ figures.drift(drift) + way + (Double.isNaN(turns) ? " each turn" : " after " + Figures.turns(turns) + " turns")
 				+ (places > 1 ? " at " + places + " holes" : "") + (floats && !rounded ? ", which the floating holder takes" : "") + "; "
-				+ (rounded ? "" : MeantSpeed.of(feed, tapping, lead).map(MeantSpeed::said).orElse("")) + FeedFix.text(feed, lead)
-				+ another.map(other -> other.said("feed", otherTool(tapping), figures)).orElse("");
+				+ (rounded ? "" : MeantSpeed.of(feed, tapping, lead).map(MeantSpeed::said).orElse(""))
+				+ another.flatMap(other -> MeantTool.of(tapping.tool())).map(tool -> tool.said() + ", as H" + tool.number()
+						+ " says, or ").orElse("")
+				+ FeedFix.text(feed, lead) + another.map(other -> other.said("feed", figures)).orElse("");
 		Draft draft = Draft.of(this, severity, feed.feed(), feed.stroke().block(), message)
 				.programmed("feed", feed.said(), feed.feed());
 		if (!feed.perTurn()) {

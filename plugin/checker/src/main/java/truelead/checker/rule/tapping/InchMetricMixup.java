@@ -16,6 +16,7 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.LevelFix;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
+import truelead.checker.rule.WordText;
 import truelead.checker.stroke.TapStroke;
 import truelead.checker.thread.NoLead;
 import truelead.checker.thread.ThreadSpec;
@@ -70,7 +71,7 @@ public final class InchMetricMixup extends TappingRule {
 			List<TapFeed> feeds = TapFeed.alike(tapping, feed -> mixed(feed, thread.value().lead()) || floating(tapping, feed,
 					thread.value().lead()));
 			if (!feeds.isEmpty()) {
-				found.accept(feed(work, feeds, thread));
+				found.accept(feed(tapping, work, feeds, thread));
 			}
 		});
 		if (tapping.wanted().statedThread().isEmpty() && work.shop().unit().stated()) {
@@ -100,14 +101,18 @@ public final class InchMetricMixup extends TappingRule {
 		Figures figures = new Figures(feed.stroke().modal().unit());
 		double factor = NoLead.unless(feed.advance(), feed.advance() * INCH) ? INCH : 1 / INCH;
 		boolean otherUnit = factor > 1 == (feed.stroke().modal().unit() == LengthUnit.MM);
-		String other = otherUnit ? "the value is in " + (factor > 1 ? "inches" : "mm") : "converted twice";
+		double tenth = factor > 1 ? 10 : 0.1;
+		String other = otherUnit ? "the value is in " + (factor > 1 ? "inches" : "mm") : "converted twice"
+				+ (NoLead.unless(feed.advance(), feed.advance() * tenth) ? ", or its point is wrong, and "
+						+ feed.feed().word().map(word -> WordText.shown(word, feed.feed().value() * tenth, 4)).orElse("a tenth of it")
+						+ " makes " + figures.advance(feed.advance() * tenth) : "");
 		return Draft.of(this, Severity.ERROR, feed.feed(), feed.stroke().block(), feed.said() + " advances "
 				+ figures.advance(feed.advance()) + " " + figures.symbol() + " a turn, the lead of no thread; "
 				+ (factor > 1 ? "25.4 times as much" : "a 25.4th of it") + " is " + figures.advance(feed.advance() * factor) + ": " + other)
 				.programmed("feed", feed.said(), feed.feed()).from("one inch", "25.4 mm", "ISO 31-1, exact");
 	}
 
-	private Draft feed(Work work, List<TapFeed> feeds, Fact<ThreadSpec> thread) {
+	private Draft feed(Tapping tapping, Work work, List<TapFeed> feeds, Fact<ThreadSpec> thread) {
 		TapFeed feed = feeds.get(0);
 		double lead = thread.value().lead();
 		Figures figures = new Figures(feed.stroke().modal().unit());
@@ -125,9 +130,15 @@ public final class InchMetricMixup extends TappingRule {
 		}
 		draft.known("pitch", figures.advance(lead) + " " + figures.symbol(), thread);
 		draft.from("one inch", "25.4 mm", "ISO 31-1, exact");
-		FeedFix.of(work, feeds, lead).ifPresent(draft::fix);
+		FeedFix.of(tapping, work, feeds, lead).ifPresent(draft::fix);
 		return draft;
 	}
+
+	/**
+	 * A tenth of a depth that is up to so many times the hole's is that of a point typed wrong: taps seldom go down to two fifths of their
+	 * holes (a choice of ours).
+	 */
+	private static final double POINT = 1.3;
 
 	/** A depth more than ten times what is called out or drilled, or less than a tenth, that is near it in the other unit. */
 	private Optional<Draft> depth(Tapping tapping, TapStroke stroke) {
@@ -139,7 +150,8 @@ public final class InchMetricMixup extends TappingRule {
 		double factor = depth > 10 * wanted ? 1 / INCH : depth < wanted / 10 ? INCH : Double.NaN;
 		double meant = depth * factor;
 		boolean near = called.isPresent() ? meant > 0.9 * wanted && meant < 1.6 * wanted : meant > 0.3 * wanted && meant <= 1.02 * wanted;
-		if (!near || !(stroke.step() instanceof Step.Stroke cycle) || absoluteHeights(stroke)
+		boolean point = called.isEmpty() && depth / 10 > 0.3 * wanted && depth / 10 < POINT * wanted;
+		if (!near || point || !(stroke.step() instanceof Step.Stroke cycle) || absoluteHeights(stroke)
 				|| drilled.filter(cut -> acrossZero(stroke, cut)).isPresent()) {
 			return Optional.empty();
 		}

@@ -19,6 +19,7 @@ import truelead.checker.rule.HoleMakers;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.Slip;
+import truelead.checker.rule.WordText;
 import truelead.checker.tool.ToolUse;
 import truelead.checker.work.Tapping;
 import truelead.checker.work.ThreadingOperation;
@@ -63,14 +64,16 @@ public final class LengthOffsetMissing implements Rule {
 	 * @param unsaid    the first two whose G43 has no H
 	 * @param coded     the first two whose H stands under a code of their own
 	 * @param uncoded   the first two whose H stands under the G43 of the tool before
+	 * @param called    the numbers of all of them
 	 * @param own       the numbers of tools that have run with their own alone
+	 * @param unlisted  the first two that no tool list names
 	 * @param ahead     by how much the H of every tool is ahead of its number, as where H21 is T1's: what three tools or more have in
 	 *                  common, all but one of them; else 0
 	 * @param shared    whether those that run with another one all do so by one H word, as in a subprogram that several tools run, and are
 	 *                  no more than the others
 	 */
 	private record Offsets(int count, List<Stay> first, List<Stay> without, List<Stay> otherwise, List<Stay> said, List<Stay> unsaid,
-			List<Stay> coded, List<Stay> uncoded, Set<Integer> own, int ahead, boolean shared) {
+			List<Stay> coded, List<Stay> uncoded, Set<Integer> called, Set<Integer> own, List<Stay> unlisted, int ahead, boolean shared) {
 
 		static Offsets of(List<ToolUse> all) {
 			List<Stay> first = new ArrayList<>();
@@ -80,6 +83,7 @@ public final class LengthOffsetMissing implements Rule {
 			List<Stay> unsaid = new ArrayList<>();
 			List<Stay> coded = new ArrayList<>();
 			List<Stay> uncoded = new ArrayList<>();
+			List<Stay> unlisted = new ArrayList<>();
 			Set<Integer> numbers = new HashSet<>();
 			Set<Integer> own = new HashSet<>();
 			Set<Integer> others = new HashSet<>();
@@ -94,6 +98,7 @@ public final class LengthOffsetMissing implements Rule {
 					boolean itsOwn = ownNumber(tool, ahead);
 					boolean withoutH = !none && withoutH(tool).isPresent();
 					addUpToTwo(first, tool, true);
+					addUpToTwo(unlisted, tool, !MeantTool.listed(tool));
 					addUpToTwo(without, tool, none || bare);
 					addUpToTwo(otherwise, tool, !itsOwn);
 					addUpToTwo(unsaid, tool, withoutH);
@@ -108,7 +113,7 @@ public final class LengthOffsetMissing implements Rule {
 					}
 				}
 			}
-			return new Offsets(count, first, without, otherwise, said, unsaid, coded, uncoded, own, ahead,
+			return new Offsets(count, first, without, otherwise, said, unsaid, coded, uncoded, numbers, own, unlisted, ahead,
 					others.size() <= own.size() && areOneWord(words));
 		}
 
@@ -219,7 +224,7 @@ public final class LengthOffsetMissing implements Rule {
 		}
 		boolean numbered = noOther(offsets.otherwise(), tool) || offsets.sharedFrom(tool);
 		return tool.summary().lengthOffsets().stream().filter(h -> numbered && h.known() && tool.number() > 0
-				&& Math.abs(h.value() - tool.number() - offsets.ahead()) > 1e-6).findFirst().map(h -> wrong(tool, h, offsets.ahead()));
+				&& Math.abs(h.value() - tool.number() - offsets.ahead()) > 1e-6).findFirst().map(h -> wrong(tool, h, offsets));
 	}
 
 	/** The only tool of a program takes its own offset elsewhere and another one here: one of the two numbers is another tool's. */
@@ -300,8 +305,8 @@ public final class LengthOffsetMissing implements Rule {
 		return tool.change().filter(word.block()::above).isPresent();
 	}
 
-	private Draft wrong(ToolUse tool, Setting own, int ahead) {
-		int right = tool.number() + ahead;
+	private Draft wrong(ToolUse tool, Setting own, Offsets offsets) {
+		int right = tool.number() + offsets.ahead();
 		if (own.word().isPresent() && leftOver(tool, own.word().get())) {
 			return Draft.of(this, Severity.ERROR, Location.of(tool.change().orElseThrow()), tool.name() + " runs with "
 					+ Figures.written(own.word().get())
@@ -310,12 +315,29 @@ public final class LengthOffsetMissing implements Rule {
 					.related(Location.of(own.word().get()), "the offset left over");
 		}
 		String said = own.word().map(Figures::written).orElse("H" + Figures.number(own.value(), 0));
+		int number = own.value() == Math.rint(own.value()) ? (int) own.value() - offsets.ahead() : 0;
+		MeantTool meant = offsets.otherwise().size() > 1 ? new MeantTool(number, MeantTool.Slip.OFFSET, false)
+				: MeantTool.of(tool, number, offsets.called(), offsets.own(), noOther(offsets.unlisted(), tool));
+		boolean turret = own.word().filter(word -> word.address() == 'T').isPresent();
+		String offset = turret ? MeantTool.pocket(own.word().get(), tool.number(), right) : "H" + right;
+		String other = turret ? MeantTool.pocket(own.word().get(), number, (int) Math.round(own.value())) : meant.said();
 		Draft draft = Draft.of(this, Severity.ERROR, own, tool.change().orElseThrow(), said + " is not " + tool.name()
-				+ "'s, and the other tools take their own number" + (ahead == 0 ? "" : " and " + ahead + " more")
-				+ ": it goes too deep or too high by the difference of the tools' lengths; H" + right)
-				.programmed("length offset", said, own).from("tool", tool.name(), "programmed");
-		own.word().filter(WordRef::literal).flatMap(word -> Draft.change(word, right, 0, false,
-				"see that the offset table holds this tool's length there")).ifPresent(draft::fix);
+				+ "'s, and the other tools take their own number" + (offsets.ahead() == 0 ? "" : " and " + offsets.ahead() + " more")
+				+ ": it goes too deep or too high by the difference of the tools' lengths; " + switch (meant.likelier()) {
+					case OFFSET -> offset;
+					case TOOL -> other + ", or " + offset;
+					case EITHER -> offset + ", or " + other;
+				}).programmed("length offset", said, own).from("tool", tool.name(), "programmed");
+		if (meant.likelier() == MeantTool.Slip.TOOL) {
+			draft.tells(Slip.OTHER_TOOL);
+		} else {
+			own.word().filter(WordRef::literal).map(word -> MeantTool.fix(word, turret ? offset : WordText.rewrite(word, right, 0),
+					"see that the offset table holds this tool's length there")).ifPresent(draft::fix);
+		}
+		if (meant.likelier() != MeantTool.Slip.OFFSET) {
+			(turret ? own.word().filter(WordRef::literal).map(word -> MeantTool.fix(word, other,
+					"see that T" + number + " is the tool that is meant here")) : meant.fix(tool)).ifPresent(draft::fix);
+		}
 		return draft;
 	}
 }

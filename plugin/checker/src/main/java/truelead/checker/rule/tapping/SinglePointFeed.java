@@ -64,7 +64,7 @@ final class SinglePointFeed {
 				+ thread.get().value().withoutClass().designation() + " has " + figures.advance(lead)
 				+ (one ? ", and all passes start at one place, for one start" : "") + ": " + figures.advance(Math.abs(cut - lead)) + " too "
 				+ (cut < lead ? "little" : "much") + " a turn, no gauge or screw goes in past the first turns; " + right
-				+ another.map(other -> other.said(letter, "", figures)).orElse(""))
+				+ another.map(other -> other.said(letter, figures)).orElse(""))
 				.programmed("lead", figures.advance(cut) + " " + figures.symbol(), feed)
 				.known("pitch", figures.advance(lead) + " " + figures.symbol(), thread.get()));
 	}

@@ -47,6 +47,8 @@ public final class SpeedOverLimit extends TappingRule {
 	private static final double TIMES_ITS_DRILL = 1.6;
 	/** Steel and iron from here on are tapped more slowly, HRC (common practice, no source). */
 	private static final double HARD = 25;
+	/** Cutting speed that no tap runs below, m/min (common practice, no source). */
+	private static final double SLOWEST = 2;
 	/** Below this cutting speed, m/min, a tap may be meant to turn as the tool before it (common practice, no source). */
 	private static final double SLOW = 20;
 
@@ -121,11 +123,40 @@ public final class SpeedOverLimit extends TappingRule {
 								&& cut.step().modal().speed().known() && cut.step().modal().speed().value() > 0).findFirst();
 	}
 
+	/** Whether a tap (mm) turns (rev/min) faster than it may be meant to by the drill of its hole. */
+	static boolean pastItsDrill(TapStroke stroke, double diameter, double speed) {
+		return surface(diameter, speed) > LEISURELY
+				&& drill(stroke, diameter).filter(cut -> speed > TIMES_ITS_DRILL * cut.step().modal().speed().value()).isPresent();
+	}
+
+	/** Whether the S that the drill of the hole was turned by is in force still, and faster than taps may be meant to turn. */
+	static boolean drills(Tapping tapping, TapStroke stroke) {
+		return Turned.of(tapping, stroke).filter(turned -> stroke.speed().known()
+				&& surface(turned.diameter(), stroke.speed().value()) > SLOW
+				&& drillLeftOn(tapping, stroke, turned.diameter()).isPresent()).isPresent();
+	}
+
+	/** The drill whose S is in force still. */
+	private static Optional<Cut> drillLeftOn(Tapping tapping, TapStroke stroke, double diameter) {
+		return drill(stroke, diameter).filter(cut -> cut.tool().index() != tapping.tool().index()
+				&& tapping.tool().change().isPresent() && stroke.speed().word().isPresent()
+				&& stroke.speed().word().equals(cut.step().modal().speed().word()));
+	}
+
+	/** Whether a tap (mm) turns (rev/min) as the drill of its hole does, and faster than taps may be meant to. */
+	static boolean likeADrill(TapStroke stroke, double diameter, double speed) {
+		return surface(diameter, speed) > SLOW && drill(stroke, diameter).filter(cut -> speed == cut.step().modal().speed().value())
+				.isPresent();
+	}
+
+	/** Whether a tap (mm) turns (rev/min) more slowly than any does. */
+	static boolean tooSlow(double diameter, double speed) {
+		return surface(diameter, speed) < SLOWEST;
+	}
+
 	/** The S that the drill of the hole was turned by is in force still; where F is a feed a minute, that does not fit it and tells. */
 	private Optional<Draft> leftOver(Tapping tapping, TapStroke stroke, Turned turned) {
-		return drill(stroke, turned.diameter()).filter(cut -> stroke.turning() != SpindleTurn.STOPPED
-				&& cut.tool().index() != tapping.tool().index() && tapping.tool().change().isPresent() && stroke.speed().word().isPresent()
-				&& stroke.speed().word().equals(cut.step().modal().speed().word()))
+		return drillLeftOn(tapping, stroke, turned.diameter()).filter(cut -> stroke.turning() != SpindleTurn.STOPPED)
 				.map(cut -> Draft.of(this, Severity.WARNING, Location.of(block(tapping, stroke)), said(stroke) + " is left over from "
 						+ cut.tool().name() + ", the drill, and turns " + turned.name() + " at "
 						+ Figures.number(surface(turned.diameter(), stroke.speed().value()), 0)

@@ -128,6 +128,11 @@ public final class SpindleNotTurning extends TappingRule {
 			// M3 alone would not bring the tap to its place
 			return Optional.of(draft);
 		}
+		if (old.isEmpty() && SpeedOverLimit.drills(tapping, stroke)) {
+			// M3 alone would turn the tap as fast as the drill
+			return Optional.of(draft.adds(", and an S of its own: " + stroke.speed().word().map(Figures::written).orElseThrow()
+					+ " is the drill's"));
+		}
 		draft.fix(new Fix("Put " + start + " before the tapping block", false, "see that the speed in force is the tap's",
 				List.of(BlockText.before(FeedFix.opening(stroke), start))));
 		return Optional.of(draft);
@@ -136,7 +141,8 @@ public final class SpindleNotTurning extends TappingRule {
 	/** The speed that the feed was meant for, where S is the tool's before: S and M3 were left out together. */
 	private static Optional<MeantSpeed> leftOver(Tapping tapping, TapStroke stroke) {
 		return tapping.wanted().statedThread().map(thread -> thread.value().lead()).flatMap(lead -> TapFeed.of(tapping, stroke)
-				.filter(feed -> !feed.fits(lead)).flatMap(feed -> MeantSpeed.of(feed, tapping, lead))).filter(MeantSpeed::leftOver);
+				.filter(feed -> !feed.fits(lead)).flatMap(feed -> MeantSpeed.of(feed, tapping, lead)))
+				.filter(speed -> speed.leftOver() && speed.known());
 	}
 
 	/** S in the block of the cycle and no M3 or M4 are written for a cycle that starts the spindle. */

@@ -60,6 +60,11 @@ public final class TapInDrillingCycle extends TappingRule {
 	}
 
 	@Override
+	public Set<Slip> silentWhere() {
+		return Set.of(Slip.OTHER_TOOL);
+	}
+
+	@Override
 	void check(Tapping tapping, Work work, Consumer<Draft> found) {
 		if (tapping.method() == Tapping.Method.SYNCHRONISED || tapping.method() == Tapping.Method.FEED) {
 			first(tapping, stroke -> HalfWay.of(this, tapping, stroke), found);
@@ -79,10 +84,11 @@ public final class TapInDrillingCycle extends TappingRule {
 		Optional<Step> rapid = stroke.step() instanceof Step.Synchronised ? stroke.back() : Optional.empty();
 		Figures figures = new Figures(stroke.modal().unit());
 		Optional<Tapping> swapped = SwappedTools.other(tapping, work);
+		boolean forDrill = swapped.isEmpty() && cycle.isPresent() && drills(stroke, work);
 		String right = swapped.isPresent() ? tapping.tool().name() + " and " + swapped.get().tool().name() + ", a "
 				+ ToolName.of(swapped.get().tool().facts()) + " that taps there, are swapped" : rapid.isPresent()
 				? "the synchronised move back, with the spindle reversed" : cycle.filter(c -> c.gWord().address() != 'G').isPresent()
-				? "CYCLE84" : code(tapping, work);
+				? "CYCLE84" : forDrill ? "the drill's own tool number" : code(tapping, work);
 		String message = tapping.tool().name() + known + " and "
 				+ (head ? said + " feeds it in and out near the pitch: right for a self-reversing tapping head alone"
 						: (rapid.isPresent() ? "comes back in rapid, which pulls" : "runs in " + said + ", which pulls") + " it out of "
@@ -93,10 +99,17 @@ public final class TapInDrillingCycle extends TappingRule {
 		tapping.tool().facts().kind().ifPresent(kind -> draft.known("tool", ToolName.of(tapping.tool().facts()), kind));
 		draft.programmed("depth", figures.length(stroke.travel()), stroke.block());
 		swapped.ifPresent(drill -> draft.related(drill.block(), "where the " + ToolName.of(drill.tool().facts()) + " taps"));
-		if (!head && swapped.isEmpty()) {
+		if (!head && swapped.isEmpty() && !forDrill) {
 			cycle.flatMap(c -> fix(tapping, stroke, c, work)).ifPresent(draft::fix);
 		}
 		found.accept(draft);
+	}
+
+	/** Whether nothing made the hole, and a tap taps it behind: the drill was meant to come here. */
+	private static boolean drills(TapStroke stroke, Work work) {
+		return !stroke.hole().madeBefore(stroke.order()) && work.tappings().stream().anyMatch(other -> other.firstOrder() > stroke.order()
+				&& other.method() != Tapping.Method.DRILLING_CYCLE && other.method().taps()
+				&& other.strokes().typical().stream().anyMatch(later -> later.place().equals(stroke.place())));
 	}
 
 	private static boolean nearPitch(Tapping tapping, TapStroke stroke) {
@@ -106,6 +119,11 @@ public final class TapInDrillingCycle extends TappingRule {
 
 	/** The cycle for the tap's hand; on a lathe G74 pecks, and M4 makes G84 cut the other hand. */
 	private static String code(Tapping tapping, Work work) {
+		boolean side = !tapping.strokes().isEmpty() && tapping.strokes().get(0).step() instanceof Step.Stroke step
+				&& work.shop().profile().sideCycle(step.cycle().gWord());
+		if (side) {
+			return work.shop().profile().tap(true).orElse("G84");
+		}
 		boolean left = work.shop().profile().gCode(LEFT).contains(Meaning.TAP_LEFT)
 				&& tapping.wanted().thread().map(t -> t.value().hand() == Hand.LEFT).orElse(false);
 		return left ? "G74" : "G84";
