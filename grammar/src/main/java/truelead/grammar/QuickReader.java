@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * Reads plain blocks by hand, many times faster than the grammar does: block delete at the start, words with plain numbers, behind an
  * equals sign too, {@code CR=}, {@code TURN=} and {@code A3=}, closed comments without brackets in them, a remark behind a semicolon,
- * percent lines. A block with anything else it leaves to the grammar. On every block that it takes it gives what the grammar gives; a
+ * the star at the end of a block, percent lines. A block with anything else it leaves to the grammar. On every block that it takes it gives what the grammar gives; a
  * property test holds it to that. What it has read stands in arrays until it reads the next block, so that going through a program costs no
  * objects.
  */
@@ -78,7 +78,7 @@ final class QuickReader {
 					return false;
 				}
 			} else {
-				return c == '\n' || c == '\r' || c == ';' && remark(';');
+				return isLineEnd(c) || (c == ';' || c == '*' && count > 0 && isLineEnd(text[at + 1])) && remark(';');
 			}
 		}
 	}
@@ -204,6 +204,10 @@ final class QuickReader {
 	/** An E word with a sign, right behind a number, may be an exponent. */
 	private boolean exponent() {
 		return (text[at] | 0x20) == 'e' && (text[at + 1] == '-' || text[at + 1] == '+');
+	}
+
+	private static boolean isLineEnd(char c) {
+		return c == '\n' || c == '\r';
 	}
 
 	private static boolean isDigit(char c) {
