@@ -4,10 +4,10 @@ import java.util.List;
 
 /**
  * Reads plain blocks by hand, many times faster than the grammar does: block delete at the start, words with plain numbers, behind an
- * equals sign too, {@code CR=}, {@code TURN=} and {@code A3=}, closed comments without brackets in them, a remark behind a semicolon,
- * the star at the end of a block, percent lines. A block with anything else it leaves to the grammar. On every block that it takes it gives what the grammar gives; a
- * property test holds it to that. What it has read stands in arrays until it reads the next block, so that going through a program costs no
- * objects.
+ * equals sign too, {@code CR=}, {@code TURN=} and {@code A3=}, closed comments without brackets in them, a remark behind a semicolon, the
+ * star at the end of a block, percent lines. A block with anything else it leaves to the grammar. On every block that it takes it gives
+ * what the grammar gives; a property test holds it to that. What it has read stands in arrays until it reads the next block, so that going
+ * through a program costs no objects.
  */
 final class QuickReader {
 
