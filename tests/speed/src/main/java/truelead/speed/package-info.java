@@ -6,12 +6,16 @@
  *
  * <p>Plain text is fast because {@code BlockCursor} goes through a chunk without objects and {@code Contours} follows plain moves, and flat
  * arcs that {@code FlatArcs} tells by the text, in one step; both are held to the slow way by {@code QuickReaderTest}, {@code ContoursTest}
- * and {@code ContoursInWorkTest}. A row of holes is as cheap: {@code PlaceRun} finds it in the text, {@code HoleGrid} and {@code CutChains}
+ * and {@code ContoursInWorkTest}. What posts write beside plain words is part of that: rotary axes, {@code CR=}, {@code TURN=},
+ * {@code A3=}, an equals sign, a star at the end of the block. A form that {@code QuickReader} leaves to the grammar, and that is another
+ * line each time, costs three readings of four microseconds a block, thirty times what the lexer alone takes: before a new form is called
+ * rare, count it in real programs. A row of holes is as cheap: {@code PlaceRun} finds it in the text, {@code HoleGrid} and {@code CutChains}
  * keep holes and cuts as plain numbers, and {@code Hole}, {@code Cut} and {@code TapStroke} are made when somebody asks for one. What goes
  * through a list of them ({@code Work.holes}, {@code Strokes}) makes every object anew, and none is the same twice.
  *
  * <p>What makes steps of its own (helices that are written another way each time, blocks with words of a cycle, increments) costs about a
- * microsecond a block, most of it in reading, work and rules.
+ * microsecond a block, most of it in reading, work and rules; moves and arcs that {@code PlainMotions} makes straight from the text, as all
+ * straight ones of a lathe, whose shapes are needed one by one, cost a third of that.
  *
  * <p>No faster were: reading digits eight at a time, the text as bytes, the place in {@code QuickReader} as a variable in place of a field
  * (the loops over digits are predicted well, and what is compiled together changes more than any of these gains); all rules over one
