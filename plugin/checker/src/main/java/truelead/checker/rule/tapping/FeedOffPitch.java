@@ -103,7 +103,7 @@ public final class FeedOffPitch extends TappingRule {
 			TapFeed worst = feeds.stream().max(Comparator.comparingDouble(feed -> drift(tapping, feed, lead))).orElseThrow();
 			long places = places(tapping.strokes(), feeds);
 			Optional<AnotherThread> another = another(tapping, worst, thread.get().value());
-			Draft draft = draft(tapping, worst, thread.get(), places, another);
+			Draft draft = draft(tapping, worst, thread.get(), places, another, FeedFix.shared(work, worst, lead));
 			another.ifPresentOrElse(other -> other.tell(draft.tells(Slip.FEED_AND_DRILL), "feed", thread.get(), tapping.block().file()),
 					() -> MeantSpeed.of(worst, tapping, lead).flatMap(meant -> meant.fix(worst, tapping, work)).or(() ->
 							FeedFix.of(work, feeds, lead)).ifPresent(draft::fix));
@@ -163,7 +163,8 @@ public final class FeedOffPitch extends TappingRule {
 						+ Figures.number(h.value(), 0) + " says").orElse("");
 	}
 
-	private Draft draft(Tapping tapping, TapFeed feed, Fact<ThreadSpec> thread, long places, Optional<AnotherThread> another) {
+	private Draft draft(Tapping tapping, TapFeed feed, Fact<ThreadSpec> thread, long places, Optional<AnotherThread> another,
+			boolean shared) {
 		double lead = thread.value().lead();
 		Figures figures = new Figures(feed.stroke().modal().unit());
 		double drift = drift(tapping, feed, lead);
@@ -180,6 +181,7 @@ public final class FeedOffPitch extends TappingRule {
 				+ figures.drift(drift) + way + (Double.isNaN(turns) ? " each turn" : " after " + Figures.turns(turns) + " turns")
 				+ (places > 1 ? " at " + places + " holes" : "") + (floats && !rounded ? ", which the floating holder takes" : "") + "; "
 				+ (rounded ? "" : MeantSpeed.of(feed, tapping, lead).map(MeantSpeed::said).orElse("")) + FeedFix.text(feed, lead)
+				+ (shared ? " for " + tapping.tool().name() + " alone, the word is that of another tap too" : "")
 				+ another.map(other -> other.said("feed", otherTool(tapping), figures)).orElse("");
 		Draft draft = Draft.of(this, severity, feed.feed(), feed.stroke().block(), message)
 				.programmed("feed", feed.said(), feed.feed());
