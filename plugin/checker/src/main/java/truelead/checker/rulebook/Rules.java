@@ -16,6 +16,7 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.RulePage;
 import truelead.checker.rule.RuleSettings;
+import truelead.checker.rule.SaidBy;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.hole.CountersinkTooSmall;
 import truelead.checker.rule.hole.DeepThread;
@@ -261,7 +262,8 @@ public final class Rules {
 	public static List<Finding> told(List<Finding> found, Work work, RuleSettings settings) {
 		List<Finding> findings = new ArrayList<>();
 		for (Finding finding : OneACause.fold(AtEveryHole.spread(OneAPlace.merge(Precedence.apply(found)), work), work)) {
-			settings.severityOf(finding.rule(), finding.severity()).ifPresent(severity -> findings.add(finding.with(severity)));
+			settings.severityOf(finding.rule(), finding.severity())
+					.ifPresent(severity -> findings.add(SaidBy.named(finding.with(severity))));
 		}
 		findings.sort(Rules::byPlace);
 		return List.copyOf(findings);
