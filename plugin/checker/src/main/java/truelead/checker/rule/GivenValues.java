@@ -25,8 +25,13 @@ final class GivenValues {
 	private record Given(int line, Span span, Expression value, boolean sure) {
 	}
 
+	private final ProgramParts parts;
 	private final Set<Location> places = new LinkedHashSet<>();
 	private final Set<String> followed = new LinkedHashSet<>();
+
+	GivenValues(ProgramParts parts) {
+		this.parts = parts;
+	}
 
 	/** Where values are said that are worked out no further, in the order found. */
 	Set<Location> places() {
@@ -41,7 +46,7 @@ final class GivenValues {
 	}
 
 	private boolean variable(Expression variable, BlockRef block, int depth) {
-		Optional<PartOfProgram> part = PartOfProgram.of(block);
+		Optional<PartOfProgram> part = parts.of(block);
 		if (part.isEmpty()) {
 			return false;
 		}
@@ -109,18 +114,20 @@ final class GivenValues {
 	private static List<Given> given(Expression variable, BlockRef block, PartOfProgram part) {
 		List<Given> given = new ArrayList<>();
 		int end = block.caller().isPresent() ? part.end() : part.endOfLoops(block.line());
-		for (int line = part.first(); line < end; line++) {
-			List<Element> elements = block.file().text().block(line).elements();
-			boolean sure = elements.stream().noneMatch(Element.Conditional.class::isInstance);
-			for (Element element : elements) {
+		for (PartOfProgram.Line line : part.lines()) {
+			if (line.number() >= end) {
+				break;
+			}
+			boolean sure = line.elements().stream().noneMatch(Element.Conditional.class::isInstance);
+			for (Element element : line.elements()) {
 				if (element instanceof Element.Assignment assignment && Spoken.same(assignment.target(), variable)) {
-					given.add(new Given(line, assignment.span(), assignment.value(), sure));
+					given.add(new Given(line.number(), assignment.span(), assignment.value(), sure));
 				} else if (element instanceof Element.Definition definition) {
 					for (int i = 0; i < definition.variables().size(); i++) {
 						Expression value = definition.values().get(i);
 						Expression defined = definition.variables().get(i);
 						if (Spoken.same(defined, variable) && !(value instanceof Expression.Missing)) {
-							given.add(new Given(line, new Span(defined.span().start(), value.span().end()), value, true));
+							given.add(new Given(line.number(), new Span(defined.span().start(), value.span().end()), value, true));
 						}
 					}
 				}

@@ -1,5 +1,6 @@
 package truelead.checker.rule;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -16,24 +17,48 @@ import truelead.grammar.ProgramText;
  *
  * @param first its first line
  * @param end   the line behind its last
+ * @param lines those with more than words and comments
  */
-record PartOfProgram(ProgramFile file, int first, int end) {
+record PartOfProgram(ProgramFile file, int first, int end, List<Line> lines) {
+
+	/** A line with more than words and comments. */
+	record Line(int number, List<Element> elements) {
+	}
 
 	/** Lines above or below a block beyond which nothing is looked for. */
 	private static final int FAR = 1500;
 
-	/** The part that a block stands in; empty where it is long. */
-	static Optional<PartOfProgram> of(BlockRef block) {
-		ProgramText text = block.file().text();
+	/** The first line of the part that a block stands in, as far as it is looked for. */
+	static int firstLine(BlockRef block) {
 		int first = block.line();
-		while (first > 0 && !begins(text, first) && block.line() - first <= FAR) {
+		while (first > 0 && !begins(block.file().text(), first) && block.line() - first <= FAR) {
 			first--;
 		}
+		return first;
+	}
+
+	/** The line behind the part that a block stands in, as far as it is looked for. */
+	static int lineBehind(BlockRef block) {
 		int end = block.line() + 1;
-		while (end < text.lineCount() && !begins(text, end) && end - block.line() <= FAR) {
+		while (end < block.file().text().lineCount() && !begins(block.file().text(), end) && end - block.line() <= FAR) {
 			end++;
 		}
-		return end - first > FAR ? Optional.empty() : Optional.of(new PartOfProgram(block.file(), first, end));
+		return end;
+	}
+
+	/** The part of those lines; empty where it is long. */
+	static Optional<PartOfProgram> of(ProgramFile file, int first, int end) {
+		if (end - first > FAR) {
+			return Optional.empty();
+		}
+		List<Line> lines = new ArrayList<>();
+		for (int line = first; line < end; line++) {
+			List<Element> elements = file.text().block(line).elements();
+			if (elements.stream().anyMatch(element -> !(element instanceof Element.Word || element instanceof Element.Comment))) {
+				lines.add(new Line(line, elements));
+			}
+		}
+		return Optional.of(new PartOfProgram(file, first, end, lines));
 	}
 
 	private static boolean begins(ProgramText text, int line) {
@@ -44,13 +69,26 @@ record PartOfProgram(ProgramFile file, int first, int end) {
 
 	/** Whether whoever comes to a line has come over another one above it: no branch ends between them, and no jump leads over that one. */
 	boolean leadsOn(int from, int to) {
+		boolean branchEnds = lines.stream().filter(line -> line.number() > from && line.number() <= to)
+				.flatMap(line -> line.elements().stream())
+				.anyMatch(element -> element instanceof Element.LoopEnd
+						|| element instanceof Element.Control control && ends(control.keyword().name())
+						|| element instanceof Element.OStatement o && ends(o.keyword().name()));
+		List<Element> jumps = lines.stream().filter(line -> line.number() < from).flatMap(line -> line.elements().stream())
+				.filter(element -> element instanceof Element.Choice || element instanceof Element.Jump).toList();
+		if (branchEnds || jumps.isEmpty()) {
+			return !branchEnds;
+		}
+		Set<String> targets = targets(from + 1, to);
+		return jumps.stream().allMatch(element -> element instanceof Element.Jump jump && !mayLeadTo(jump.target(), targets));
+	}
+
+	/** The block numbers and labels of some lines. */
+	private Set<String> targets(int from, int to) {
 		Set<String> targets = new HashSet<>();
-		for (int line = from + 1; line <= to; line++) {
+		for (int line = from; line <= to; line++) {
 			for (Element element : file.text().block(line).elements()) {
-				if (element instanceof Element.LoopEnd || element instanceof Element.Control control && ends(control.keyword().name())
-						|| element instanceof Element.OStatement o && ends(o.keyword().name())) {
-					return false;
-				} else if (element instanceof Element.Label label) {
+				if (element instanceof Element.Label label) {
 					targets.add(label.name());
 				} else if (element instanceof Element.Word word && word.address() == 'N'
 						&& word.value() instanceof Expression.Number number) {
@@ -58,14 +96,7 @@ record PartOfProgram(ProgramFile file, int first, int end) {
 				}
 			}
 		}
-		for (int line = first; line < from; line++) {
-			for (Element element : file.text().block(line).elements()) {
-				if (element instanceof Element.Choice || element instanceof Element.Jump jump && mayLeadTo(jump.target(), targets)) {
-					return false;
-				}
-			}
-		}
-		return true;
+		return targets;
 	}
 
 	private static boolean ends(String keyword) {
@@ -80,12 +111,11 @@ record PartOfProgram(ProgramFile file, int first, int end) {
 	/** The line behind the last one that may be done before a line of the main program: loops and jumps below it may lead back. */
 	int endOfLoops(int line) {
 		int last = line + 1;
-		for (int below = line + 1; below < end; below++) {
-			for (Element element : file.text().block(below).elements()) {
-				boolean leads = element instanceof Element.Jump || element instanceof Element.LoopEnd || element instanceof Element.Control
-						|| element instanceof Element.OStatement o && o.keyword() != Element.OKeyword.CALL;
-				last = leads ? below + 1 : last;
-			}
+		for (Line below : lines) {
+			boolean leads = below.elements().stream().anyMatch(element -> element instanceof Element.Jump
+					|| element instanceof Element.LoopEnd || element instanceof Element.Control
+					|| element instanceof Element.OStatement o && o.keyword() != Element.OKeyword.CALL);
+			last = leads && below.number() > line ? below.number() + 1 : last;
 		}
 		return last;
 	}

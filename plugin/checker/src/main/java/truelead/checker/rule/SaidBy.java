@@ -13,7 +13,7 @@ import truelead.checker.program.Location;
 import truelead.grammar.Expression;
 
 /**
- * Who says the number of a word that is worked out: the values given to its variables, those of a call among them. They are related places
+ * Who says the numbers of words that are worked out, of one check: the values given to its variables, those of a call among them. They are related places
  * of a finding at that word, and its message names them at its end.
  */
 public final class SaidBy {
@@ -28,11 +28,10 @@ public final class SaidBy {
 	private static final Comparator<Location> IN_THE_TEXT = Comparator.comparingInt(Location::line)
 			.thenComparing(place -> place.span().start());
 
-	private SaidBy() {
-	}
+	private final ProgramParts parts = new ProgramParts();
 
 	/** The finding with the places that say the value of its word, where these are certain. */
-	public static Finding named(Finding finding) {
+	public Finding named(Finding finding) {
 		Optional<BlockRef> block = finding.severity() == Severity.INFORMATION ? Optional.empty() : finding.at().executed();
 		List<Location> places = block.map(executed -> places(finding.at(), executed)).orElse(List.of());
 		Optional<BlockRef> call = block.flatMap(BlockRef::caller).filter(caller -> caller.file().equals(finding.at().file()));
@@ -43,12 +42,12 @@ public final class SaidBy {
 				places.stream().map(place -> new Related(place, "says a value of it")).toList());
 	}
 
-	private static List<Location> places(Location at, BlockRef executed) {
+	private List<Location> places(Location at, BlockRef executed) {
 		Optional<Expression> said = Spoken.at(at);
 		if (said.isEmpty() || executed.line() != at.line() || !executed.file().equals(at.file())) {
 			return List.of();
 		}
-		GivenValues given = new GivenValues();
+		GivenValues given = new GivenValues(parts);
 		boolean certain = given.follow(said.get(), executed, 0);
 		List<Location> places = certain ? given.places().stream().sorted(IN_THE_TEXT).toList() : List.of();
 		boolean oneFile = places.stream().map(Location::file).distinct().count() == 1;

@@ -261,9 +261,10 @@ public final class Rules {
 	/** Of all that was found in a work what is told: one finding a cause, with the severities of the settings, in order. */
 	public static List<Finding> told(List<Finding> found, Work work, RuleSettings settings) {
 		List<Finding> findings = new ArrayList<>();
+		SaidBy saidBy = new SaidBy();
 		for (Finding finding : OneACause.fold(AtEveryHole.spread(OneAPlace.merge(Precedence.apply(found)), work), work)) {
 			settings.severityOf(finding.rule(), finding.severity())
-					.ifPresent(severity -> findings.add(SaidBy.named(finding.with(severity))));
+					.ifPresent(severity -> findings.add(saidBy.named(finding.with(severity))));
 		}
 		findings.sort(Rules::byPlace);
 		return List.copyOf(findings);
