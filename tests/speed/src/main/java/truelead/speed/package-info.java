@@ -8,8 +8,8 @@
  * arcs that {@code FlatArcs} tells by the text, in one step; both are held to the slow way by {@code QuickReaderTest}, {@code ContoursTest}
  * and {@code ContoursInWorkTest}. What posts write beside plain words is part of that: rotary axes, {@code CR=}, {@code TURN=},
  * {@code A3=}, an equals sign, a star at the end of the block. A form that {@code QuickReader} leaves to the grammar, and that is another
- * line each time, costs three readings of four microseconds a block, thirty times what the lexer alone takes: before a new form is called
- * rare, count it in real programs. A row of holes is as cheap: {@code PlaceRun} finds it in the text, {@code HoleGrid} and {@code CutChains}
+ * line each time, costs three readings of four microseconds a block, fifteen times what the lexer alone takes: before one is called rare,
+ * count it in real programs. A row of holes is as cheap: {@code PlaceRun} finds it in the text, {@code HoleGrid} and {@code CutChains}
  * keep holes and cuts as plain numbers, and {@code Hole}, {@code Cut} and {@code TapStroke} are made when somebody asks for one. What goes
  * through a list of them ({@code Work.holes}, {@code Strokes}) makes every object anew, and none is the same twice.
  *

@@ -13,8 +13,8 @@ import truelead.checker.program.Location;
 import truelead.grammar.Expression;
 
 /**
- * Who says the numbers of words that are worked out, of one check: the values given to its variables, those of a call among them. They are related places
- * of a finding at that word, and its message names them at its end.
+ * Who says the numbers of words that are worked out, of one check: the values given to their variables, those of a call among them. They
+ * are related places of a finding at that word, and its message names them at its end.
  */
 public final class SaidBy {
 
