@@ -1,16 +1,20 @@
 package truelead.editor.check;
 
+import java.util.Optional;
 import org.eclipse.jface.text.quickassist.IQuickFixableAnnotation;
 import org.eclipse.jface.text.source.Annotation;
 import truelead.checker.lesson.Lessons;
 import truelead.checker.rule.Finding;
 import truelead.checker.rule.Severity;
+import truelead.checker.sheet.ProgramThreads;
 
 /** A finding as the editor shows it at its place while the text is open. */
 public final class FindingAnnotation extends Annotation implements IQuickFixableAnnotation {
 
 	private final CheckedText checked;
 	private final Finding finding;
+	/** Whether there is something to do about it, once somebody has asked. */
+	private Optional<Boolean> fixable = Optional.empty();
 
 	FindingAnnotation(CheckedText checked, Finding finding) {
 		super(typeOf(finding.severity()), false, finding.message());
@@ -49,6 +53,10 @@ public final class FindingAnnotation extends Annotation implements IQuickFixable
 
 	@Override
 	public boolean isQuickFixable() {
-		return !finding.fixes().isEmpty() || Lessons.ofRule(finding.rule()).isPresent();
+		if (fixable.isEmpty()) {
+			fixable = Optional.of(!finding.fixes().isEmpty() || Lessons.ofRule(finding.rule()).isPresent()
+					&& Lessons.of(finding.rule(), new ProgramThreads(checked.result().work()).about(finding)).isPresent());
+		}
+		return fixable.get();
 	}
 }

@@ -40,7 +40,7 @@ final class InchReading {
 
 	private Optional<ThreadDraft> draft() {
 		String series = inch.series() != null ? TradeWords.fold(inch.series().SERIES().getText()).replace(".", "")
-				: inch.SERIES_LETTER() != null ? TradeWords.fold(inch.SERIES_LETTER().getText()) : "";
+				: inch.SERIES_LETTER() != null ? TradeWords.fold(inch.SERIES_LETTER().getText()) : ofTrapezoid() ? "ACME" : "";
 		if (inch.inchSize().MM() != null || series.isEmpty() && metricNumbers()) {
 			return metric();
 		}
@@ -69,6 +69,11 @@ final class InchReading {
 						tpi.isEmpty(), named, ThreadTable.standard().isStandard(s) && (!s.series().equals("UNS") || inch.series() != null),
 						pipe || gluedToWhole() || series.isEmpty() && s.system() == ThreadSystem.NPT,
 						counted && inch.inchSize().dimension().DASH() == null ? OptionalInt.of((int) whole()) : OptionalInt.empty()));
+	}
+
+	/** 3/4-6 2G: a class that trapezoids alone have (ASME B1.5, from memory). */
+	private boolean ofTrapezoid() {
+		return inch.turns() != null && inch.tail().stream().anyMatch(tail -> tail.ACME_CLASS() != null);
 	}
 
 	/** 1/4 20 UNC is the thread that has so many threads an inch in that series, and no other: 3 8 UNC may be three of #8. */
@@ -185,7 +190,7 @@ final class InchReading {
 	/** ACME, BUTT, BA, Pg, UNM: by number or size in their own series; a trapezoid of another pitch by itself. */
 	private Optional<ThreadSpec> other(String series, OptionalDouble tpi) {
 		ThreadSystem system = switch (series) {
-			case "ACME" -> inch.series().STUB().isEmpty() ? ThreadSystem.ACME : ThreadSystem.STUB_ACME;
+			case "ACME" -> inch.series() == null || inch.series().STUB().isEmpty() ? ThreadSystem.ACME : ThreadSystem.STUB_ACME;
 			case "STUBACME", "ACMESTUB" -> ThreadSystem.STUB_ACME;
 			case "BA" -> ThreadSystem.BA;
 			case "PG" -> ThreadSystem.PG;

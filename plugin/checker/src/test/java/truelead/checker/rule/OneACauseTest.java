@@ -35,7 +35,7 @@ class OneACauseTest {
 	@Test
 	void theSameAtThreeHolesIsOneFinding() {
 		assertThat(wrongHand(HEAD + hole(0, 1.5) + hole(50, 1.5) + hole(100, 1.5) + "M30\n")).singleElement().satisfies(finding -> {
-			assertThat(finding.message()).endsWith("or turn the arcs round; the same at 2 more blocks of this tool");
+			assertThat(finding.message()).endsWith("or turn the arcs round, G2; the same at 2 more blocks of this tool");
 			assertThat(finding.related()).filteredOn(r -> r.what().equals("the same again")).extracting(r -> r.at().line())
 					.containsExactly(22, 30);
 		});

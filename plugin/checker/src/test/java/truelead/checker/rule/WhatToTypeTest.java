@@ -306,4 +306,72 @@ class WhatToTypeTest {
 		assertThat(open.message()).endsWith("; the end of this arc");
 		assertThat(open.fixes()).isEmpty();
 	}
+
+	@Test
+	void theLevelThatAnArcEndsAt() {
+		String bad = MILLED.replace("X46.5 Z-3 ", "X46.5 Z-3.3 ");
+		Finding finding = only(bad);
+		assertThat(finding.message()).startsWith("this arc of 180 degrees advances 0.7 mm").endsWith("; Z-3.0");
+		assertThat(loud(with(finding.fixes().get(0), bad))).isEmpty();
+	}
+
+	@Test
+	void theLevelThatALeadInBeginsAt() {
+		assertThat(only(MILLED.replace("Z-6.5\n", "Z-9.5\n")).message()).endsWith("; climb 0.5 mm, from Z-6.5 on");
+	}
+
+	@Test
+	void aZeroTooManyInTheSpeedOfATapLedByTheTurn() {
+		String turn = PLATE.replace("S380 M3", "S380 M3 G95").replace("F570\nX35.\nG80", "F1.5\nX35.\nG80 G94");
+		assertThat(loud(turn)).isEmpty();
+		assertThat(only(turn.replace("S380", "S3800")).message()).endsWith("; S380 if a zero is one too many, and F with it");
+	}
+
+	@Test
+	void theFeedModeBehindATap() {
+		String turn = PLATE.replace("S380 M3", "S380 M3 G95").replace("F570\nX35.\nG80", "F1.5\nX35.\nG80 G94").replace("M30", """
+				T9 M6 (END MILL 10)
+				G54 G0 X0 Y0 S3000 M3
+				G43 H9 Z5.
+				G1 Z-2. F300
+				X50. F600
+				G0 Z100.
+				M30""");
+		assertThat(loud(turn)).isEmpty();
+		assertThat(only(turn.replace("G80 G94", "G80")).message()).endsWith("; set feed per minute again behind the tapping, G94");
+	}
+
+	@Test
+	void theSignOfAPitch() {
+		String good = """
+				T="GEW_M8" M6 ; GEWINDEBOHRER M8
+				S400 M3
+				G0 X0 Y0
+				G0 Z10
+				CYCLE84(10,0,5,-18,,0,5,,1.25,0,400,400)
+				M30
+				""";
+		assertThat(only(good.replace(",1.25,", ",-1.25,")).message())
+				.isEqualTo("CYCLE84 cuts a left-hand thread, M8x1.25 is right-hand; its pitch without a minus sign");
+	}
+
+	@Test
+	void aDieTurnsTheWrongWay() {
+		String good = """
+				G21 G18 G40 G99
+				T0101 (TURNING TOOL)
+				G97 S900 M3
+				G0 X7.9 Z2.
+				G1 Z-30. F.1
+				G0 X20. Z50.
+				T0303 (DIE HEAD M8X1.25)
+				G97 S200 M3
+				G0 X0 Z5.
+				G1 Z-20. F1.25
+				G0 Z50.
+				M30
+				""";
+		assertThat(only(good.replace("S200 M3", "S200 M4")).message())
+				.contains(": the die head is pushed onto the bolt without cutting; M3");
+	}
 }

@@ -71,6 +71,10 @@ record ChasedBore(SinglePoint turned, SinglePoint.Bore bore, DrilledSize size) {
 		if (beyond <= RUN_OUT * pitch()) {
 			return inCone(rule);
 		}
+		if (size.thread().stated() && big(rule).isPresent()) {
+			// what is narrower behind may be as wide as the bore should be
+			return Optional.empty();
+		}
 		Figures figures = figures();
 		return Optional.of(draft(rule, true, "the bore of " + figures.fine(size.d()) + " ends at Z" + level(bore.floor(), figures)
 				+ ", the thread at Z" + level(bore.end(), figures) + ": " + figures.length(beyond)

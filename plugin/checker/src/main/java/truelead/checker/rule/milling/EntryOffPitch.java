@@ -69,7 +69,9 @@ public final class EntryOffPitch implements Rule {
 		Figures figures = new Figures(work.shop().unit().value());
 		found.accept(Draft.of(this, Severity.WARNING, MillFacts.word(arc.block(), MillFacts.axisLetter(axis)), "the lead-in arc climbs "
 				+ figures.fine(climbs) + ", with the thread it is " + figures.fine(about) + " (" + figures.fine(own)
-				+ " by its own angle is customary): the tooth enters beside its groove; climb " + figures.fine(about)).on(operation)
+				+ " by its own angle is customary): the tooth enters beside its groove; climb " + figures.fine(about)
+				+ EndLevel.of(arc, axis).map(end -> ", from " + end.fresh(arc.to().along(axis) - sense * about) + " on").orElse(""))
+				.on(operation)
 				.programmed("climb of the lead-in", figures.fine(climbs), arc.block()).known("the callout", thread.value().designation(),
 						thread).from("climb with the thread", figures.fine(about),
 								"geometry: lead times the arc's angle about the hole over a full turn").finding());

@@ -87,6 +87,7 @@ public final class HelixOffPitch implements Rule {
 				+ " needs " + figures.advance(thread.lead()) + ": " + effect
 				+ (ring ? "" : ", " + figures.fine(felt) + " on the pitch diameter where the class allows " + figures.fine(tolerance))
 				+ "; step " + MillFacts.axisLetter(pass.axis()) + " " + figures.advance(thread.lead()) + " a turn"
+				+ (pass.helix().size() == 1 ? levels(pass, form, thread.lead()) : "")
 				+ another.map(other -> other.said("helix", figures)).orElse("");
 		Severity severity = felt > tolerance ? Severity.ERROR : Severity.WARNING;
 		Optional<Fact<ThreadSpec>> wanted = operation.wanted().statedThread();
@@ -100,6 +101,13 @@ public final class HelixOffPitch implements Rule {
 		}
 		another.ifPresent(other -> other.tell(draft.tells(Slip.HELIX_AND_DRILL), "helix", wanted.orElseThrow(), operation.block().file()));
 		found.accept(draft.finding());
+	}
+
+	/** The level at which the only arc of a pass ends by the lead from where it begins, mm. */
+	private static String levels(MillPass pass, HelixForm form, double lead) {
+		double begin = pass.first().from().along(pass.axis());
+		double right = begin + Math.signum(pass.advance()) * lead * form.turns();
+		return EndLevel.of(pass.first(), pass.axis()).map(end -> ", " + end.said(right) + " from " + end.fresh(begin) + " on").orElse("");
 	}
 
 	/** Another thread of the diameter that is cut; of a taper thread the diameter depends on how deep it is cut. */

@@ -121,9 +121,19 @@ public final class HelixUneven implements Rule {
 		String degrees = Figures.number(Math.toDegrees(form.angle(worst)), 0);
 		String message = "this arc of " + degrees + " degrees advances " + figures.fine(form.advance(worst)) + ", its share of the lead "
 				+ figures.advance(lead) + " is " + figures.fine(share) + ": " + figures.fine(Math.abs(form.advance(worst) - share))
-				+ " off, the thread is drunken; step " + MillFacts.axisLetter(pass.axis()) + " " + figures.fine(share) + " here";
+				+ " off, the thread is drunken; ";
+		Optional<EndLevel> level = EndLevel.of(worst, pass.axis());
+		double way = Math.signum(pass.advance()) * share;
+		// the first arc of all that is off alone begins at a wrong level
+		boolean begins = worst == pass.first() && pass.helix().size() > 1
+				&& Math.abs(error(form, pass.helix().get(1), lead) + error(form, worst, lead)) > Math.abs(most) / 2;
+		double from = worst.from().along(pass.axis());
+		double right = begins ? worst.to().along(pass.axis()) - way : from + way;
+		message += level.map(end -> begins ? "begin at " + end.fresh(right) : end.said(right)).orElseGet(() -> "step "
+				+ MillFacts.axisLetter(pass.axis()) + " " + figures.fine(share) + " here");
 		Draft draft = Draft.of(this, Severity.ERROR, MillFacts.word(worst.block(), MillFacts.axisLetter(pass.axis())), message)
 				.on(operation).programmed("advance of the arc", figures.fine(form.advance(worst)), worst.block());
+		level.filter(end -> !begins).flatMap(end -> end.fix(right, "see that the arcs beside it keep their levels")).ifPresent(draft::fix);
 		if (Math.abs(most) > FAR_OFF * lead) {
 			draft.from("times the lead", Figures.number(Math.abs(most) / lead, 1), "geometry").tells(Slip.LEVEL_FAR_OFF);
 		}

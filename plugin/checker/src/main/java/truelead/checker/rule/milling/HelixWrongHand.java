@@ -68,7 +68,7 @@ public final class HelixWrongHand implements Rule {
 		String needed = pass.rightHand() ? "left" : "right";
 		String message = "the helix goes " + sense + " and " + way + ", that cuts a " + cut + "-hand thread, "
 				+ thread.value().designation() + " is " + needed + "-hand; cut it " + sense + " and " + way(pass, pass.lead() < 0)
-				+ ", or turn the arcs round";
+				+ ", or turn the arcs round, " + (pass.counterclockwise() != pass.modal().mirrored() ? "G2" : "G3");
 		Draft draft = Draft.of(this, Severity.ERROR, MillFacts.word(pass.block(), "G"), message).on(operation)
 				.programmed("sense", sense + " and " + way, pass.block()).known("the callout", thread.value().designation(), thread);
 		double other = turnedRound(pass);

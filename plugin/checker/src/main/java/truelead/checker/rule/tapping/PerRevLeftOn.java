@@ -1,5 +1,6 @@
 package truelead.checker.rule.tapping;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -19,6 +20,9 @@ import truelead.checker.work.Work;
 
 /** The feed mode that a tapping operation set is still in force at a later feed that only makes sense in the other one. */
 public final class PerRevLeftOn extends TappingRule {
+
+	/** Words for the feed mode, in pairs. */
+	private static final Map<String, String> OTHER = Map.of("G94", "G95", "G95", "G94", "G98", "G99", "G99", "G98");
 
 	public PerRevLeftOn() {
 		super("per-rev-left-on");
@@ -78,13 +82,18 @@ public final class PerRevLeftOn extends TappingRule {
 		return at(feed, use.first(), new Figures(use.unit()), use.mode(), mode);
 	}
 
+	/** The word for the other feed mode: G94 where G95 is in force, G98 where G99 is. */
+	private static Optional<String> other(WordRef word) {
+		return Optional.ofNullable(OTHER.get(Figures.written(word)));
+	}
+
 	private Draft at(Setting feed, BlockRef block, Figures figures, FeedMode mode, WordRef word) {
 		boolean perTurn = mode == FeedMode.PER_REVOLUTION;
 		String said = feed.word().map(Figures::written).orElse("F" + Figures.number(feed.value(), 4));
 		String message = said + " is read as " + Figures.number(feed.value(), 4) + " " + figures.symbol()
 				+ (perTurn ? " a turn" : " a minute") + ": " + Figures.written(word)
 				+ " of the tapping operation is still in force; set feed " + (perTurn ? "per minute" : "per revolution")
-				+ " again behind the tapping";
+				+ " again behind the tapping" + other(word).map(code -> ", " + code).orElse("");
 		return Draft.of(this, Severity.ERROR, feed, block, message).programmed("feed", said, feed)
 				.from("feed mode", perTurn ? "per revolution" : "per minute", "programmed: " + Figures.written(word))
 				.related(Location.of(word), "the word for the feed mode");

@@ -149,6 +149,12 @@ public final class SpeedOverLimit extends TappingRule {
 				.isPresent();
 	}
 
+	/** A tenth of a speed (rev/min), where that is one for a tap (mm). */
+	private static Optional<String> tenth(double diameter, double speed) {
+		return Math.IEEEremainder(speed, 10) == 0 && !tooSlow(diameter, speed / 10) ? Optional.of("S" + Figures.number(speed / 10, 0))
+				: Optional.empty();
+	}
+
 	/** Whether a tap (mm) turns (rev/min) more slowly than any does. */
 	static boolean tooSlow(double diameter, double speed) {
 		return surface(diameter, speed) < SLOWEST;
@@ -172,7 +178,9 @@ public final class SpeedOverLimit extends TappingRule {
 			return Draft.of(this, Severity.WARNING, stroke.speed(), stroke.block(), said(stroke) + " turns "
 					+ turned.name() + " at " + Figures.number(surface(turned.diameter(), speed), 0) + " m/min, "
 					+ Figures.number(speed / drilled, 1) + " times as fast as the drill of its hole, S" + Figures.number(drilled, 1)
-					+ ": taps turn more slowly than drills; see S, and F with it").programmed("speed", said(stroke), stroke.speed())
+					+ ": taps turn more slowly than drills; " + tenth(turned.diameter(), speed).map(tenth -> tenth
+							+ " if a zero is one too many").orElse("see S") + ", and F with it")
+					.programmed("speed", said(stroke), stroke.speed())
 					.programmed("speed of the drill", "S" + Figures.number(drilled, 1), cut.step().modal().speed())
 					.related(cut.block(), "the drill block");
 		});
@@ -206,7 +214,9 @@ public final class SpeedOverLimit extends TappingRule {
 		String named = tapping.tool().facts().isDie() ? tapping.tool().facts().kind().orElseThrow().value().words() : "tap";
 		String message = said(stroke) + " turns " + turned.name() + " at " + Figures.number(surface, 0)
 				+ " m/min, " + named + "s run below " + Figures.number(most, 0) + " in " + stock + ": the " + named
-				+ " wears out or breaks; S" + Figures.number(Math.floor(right / 10) * 10, 0) + " at most, and F with it";
+				+ " wears out or breaks; S" + Figures.number(Math.floor(right / 10) * 10, 0) + " at most"
+				+ tenth(turned.diameter(), stroke.speed().value()).map(tenth -> ", " + tenth + " if a zero is one too many").orElse("")
+				+ ", and F with it";
 		Draft draft = Draft.of(this, Severity.WARNING, stroke.speed(), stroke.block(), message)
 				.programmed("speed", said(stroke), stroke.speed())
 				.known("diameter", new Figures(stroke.modal().unit()).fine(turned.diameter()), turned.from())

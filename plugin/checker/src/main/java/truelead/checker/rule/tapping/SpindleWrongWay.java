@@ -159,11 +159,13 @@ public final class SpindleWrongWay extends TappingRule {
 		boolean stopped = stroke.turningOut() == SpindleTurn.STOPPED;
 		String code = stroke.turning() == SpindleTurn.CLOCKWISE ? "M4" : "M3";
 		String under = word.map(Figures::written).orElse("");
-		String state = "the tap comes out " + (stopped ? "with the spindle stopped" + (said ? " by " + under : "")
+		boolean die = tapping.tool().facts().isDie();
+		String state = (die ? "the die comes off " : "the tap comes out ") + (stopped ? "with the spindle stopped"
+				+ (said ? " by " + under : "")
 				: "under " + under + ", turning as it went in");
 		boolean torn = said || tapping.method().synchronised() || tapping.wanted().holder().stated()
 				|| tapping.strokes().typical().stream().anyMatch(SpindleWrongWay::turnedBack);
-		String message = state + ": " + (torn ? "it is torn out of the thread; " + code + " before the block"
+		String message = state + ": " + (torn ? "it is torn " + (die ? "off" : "out of") + " the thread; " + code + " before the block"
 				: "right for a self-reversing tapping head alone; else " + code + " before the block");
 		return Optional.of(Draft.of(this, torn ? Severity.ERROR : Severity.INFORMATION, said && !stopped ? Location.of(word.get())
 				: Location.of(out.block()), message).from("direction in", way(stroke.turning()), "programmed")
@@ -188,9 +190,11 @@ public final class SpindleWrongWay extends TappingRule {
 		}
 		String code = Figures.written(step.cycle().gWord());
 		if (wanted.isPresent() && wanted.get() != cycle) {
+			boolean left = wanted.get() == Hand.LEFT;
 			String message = code + " cuts a " + words(cycle) + " thread, " + thread.get().value().withoutClass().designation() + " is "
-					+ words(wanted.get()) + ": it needs the " + words(wanted.get()) + " cycle, " + (wanted.get() == Hand.LEFT ? "G74"
-							: "G84") + ", and the spindle " + turn(wanted.get());
+					+ words(wanted.get()) + (step.cycle().gWord().address() == 'G' ? ": it needs the " + words(wanted.get()) + " cycle, "
+							+ (left ? "G74" : "G84") + ", and the spindle " + turn(wanted.get())
+							: "; its pitch " + (left ? "with" : "without") + " a minus sign");
 			return Optional.of(Draft.of(this, Severity.ERROR, Location.of(step.cycle().gWord()), message)
 					.known("hand", words(wanted.get()), thread.get()).from("hand of " + code, words(cycle), "programmed: " + code));
 		}
@@ -203,7 +207,9 @@ public final class SpindleWrongWay extends TappingRule {
 		String said = word.map(Figures::written).orElse("the spindle");
 		boolean byLead = word.filter(lead -> lead.address() != 'M').isPresent();
 		String message = said + " turns " + turn(hand == Hand.RIGHT ? Hand.LEFT : Hand.RIGHT) + ", " + needs
-				+ ": the tap is pushed into the hole without cutting; " + (byLead ? "the lead " + (hand == Hand.RIGHT ? "without" : "with")
+				+ ": the " + (tapping.tool().facts().isDie() ? tapping.tool().facts().kind().orElseThrow().value().words()
+						+ " is pushed onto the bolt" : "tap is pushed into the hole") + " without cutting; "
+				+ (byLead ? "the lead " + (hand == Hand.RIGHT ? "without" : "with")
 						+ " a minus sign" : hand == Hand.RIGHT ? "M3" : "M4");
 		Location at = word.map(Location::of).orElse(Location.of(stroke.block()));
 		Draft draft = Draft.of(this, Severity.ERROR, at, message).from("direction", turn(hand == Hand.RIGHT ? Hand.LEFT : Hand.RIGHT),

@@ -143,4 +143,36 @@ class ChasedBoreTest {
 		return Samples.findings(MachineProfile.named("turning"), program).stream().filter(f -> f.severity() != Severity.INFORMATION)
 				.map(f -> f.severity() + " " + f.rule() + " " + f.message()).toList();
 	}
+
+	/** 2G is a class of trapezoids alone, whatever stands between ACME and the size; behind the bore the drill goes on. */
+	@ParameterizedTest
+	@ValueSource(strings = {"ACME NUT 3/4-6 2G BRONZE", "NUT 3/4-6 2G"})
+	void aTrapezoidByItsClass(String title) {
+		String program = """
+				(TITLE)
+				G20 G99 G40
+				T0202 (DRILL 9/16)
+				G97 S800 M3
+				G0 X0 Z.3
+				G83 Z-1.85 Q2500 F.009
+				G80
+				G0 Z4.
+				T0303 (BORING BAR)
+				G97 S900 M3
+				G0 X.585 Z.1
+				G1 Z-1.65 F.006
+				X.56
+				G0 Z4.
+				T0404 (BAR 29 DEG)
+				G97 S350 M3
+				G0 X.55 Z.5
+				G76 P020029 Q25 R15
+				G76 X.77 Z-1.7 P925 Q90 F.166667
+				G0 Z4.
+				M30
+				""".replace("TITLE", title);
+		assertThat(Samples.heard(MachineProfile.named("turning"), program)).isEmpty();
+		assertThat(Samples.heard(MachineProfile.named("turning"), program.replace("X.585", "X.685"))).singleElement().asString()
+				.startsWith("drill-too-big the hole is bored 0.685 in, the largest minor diameter of 3/4-6 ACME (2G) is");
+	}
 }

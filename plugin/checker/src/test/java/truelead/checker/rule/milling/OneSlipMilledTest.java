@@ -202,7 +202,7 @@ class OneSlipMilledTest {
 
 	@Test
 	void oneLevelWithItsPointLostIsThatLevel() {
-		one(quarters().replace("X1.5 Y0 Z-10.000", "X1.5 Y0 Z-100.00"), "helix-uneven", "step Z 0.375 mm here");
+		one(quarters().replace("X1.5 Y0 Z-10.000", "X1.5 Y0 Z-100.00"), "helix-uneven", "; Z-10.00");
 	}
 
 	@Test

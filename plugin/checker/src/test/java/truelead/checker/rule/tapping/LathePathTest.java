@@ -209,7 +209,7 @@ class LathePathTest {
 		assertThat(said(String.format(stud, "DIE HEAD").replace("F1.5", "F1."))).singleElement().asString()
 				.startsWith("feed-off-pitch F1. advances 1.000 mm a turn, M16x1.5 needs 1.500");
 		assertThat(said(String.format(stud, "BUTTON DIE"))).singleElement().asString()
-				.startsWith("spindle-wrong-way the tap comes out under M3");
+				.startsWith("spindle-wrong-way the die comes off under M3");
 		assertThat(said(String.format(stud, "BUTTON DIE").replace("G0 Z5.\nX80. Z60.\nM30", "M4\nG32 Z5. F1.5\nM5\nG0 X80. Z60.\nM30")))
 				.isEmpty();
 	}
