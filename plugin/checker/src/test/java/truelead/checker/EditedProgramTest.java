@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Random;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
@@ -105,6 +106,26 @@ class EditedProgramTest {
 	void anOpenProgramWithSlipsIsAnsweredAsOneNeverSeenBefore() {
 		assertThat(open(Integer.getInteger("edits.faulty", 60), FaultyPrograms::of, FaultyPrograms::edited))
 				.containsAll(FaultyPrograms.rules());
+	}
+
+	/** The same of programs that say it in other words, and turn rotary axes: {@code -Dedits.reworded=100} takes some minutes. */
+	@Test
+	void anOpenProgramInOtherWordsIsAnsweredAsOneNeverSeenBefore() {
+		open(Integer.getInteger("edits.reworded", 4), random -> inOtherWords(random.nextBoolean() ? ShopPrograms.of(random)
+				: ShopPrograms.ofMilledThreads(random), random), (now, right, random) -> random.nextInt(4) == 0
+				? ShopPrograms.edited(now, random) : ShopPrograms.retyped(now, random));
+	}
+
+	/** Some places with an equals sign or a rotary axis beside them, some arcs by words of several letters. */
+	private static String inOtherWords(String program, Random random) {
+		return program.lines().map(line -> {
+			int other = random.nextInt(6);
+			boolean place = line.matches("(N\\d+ ?)?(G0?[01] ?)?X-?[\\d.]+ ?Y-?[\\d.]+");
+			boolean arc = line.matches("(N\\d+ ?)?G0?[23] ?X[^;(]*");
+			return place && other == 0 ? line + " A" + random.nextInt(180) + "." : place && other == 1 ? line.replace("X", "X=")
+					: place && other == 2 ? line + " A3=0.1 B3=0 C3=0.99" : arc && other < 3 ? line.replace(" R", " CR=")
+					: arc && other < 5 ? line + " TURN=0" : line;
+		}).collect(Collectors.joining("\n"));
 	}
 
 	/** How a text is edited next, that of the program as it was first being at hand. */
