@@ -13,6 +13,11 @@ public final class Functions {
 	private Functions() {
 	}
 
+	/** Whether a name in capitals is that of a function, and not of an array of variables. */
+	public static boolean known(String name) {
+		return NAMES.contains(name);
+	}
+
 	/** A function of one or two known numbers; not known where the function or its value does not exist. */
 	static Value value(String name, double a, double b, int arguments) {
 		return switch (name) {

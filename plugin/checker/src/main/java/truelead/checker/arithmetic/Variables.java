@@ -101,13 +101,25 @@ public final class Variables {
 
 	/** The value of a named one; {@code bare} without the marks of RS-274, so that R1 is common to all programs. */
 	Value get(String name, boolean bare) {
-		Value value = common(name, bare) ? global.get(name) : levels.peek().named.get(name);
+		Value value = common(name, bare) ? global.get(name) : level(name, bare).named.get(name);
 		return value != null ? value : unsetIsZero ? Value.ZERO : Value.unknown(Reason.notSet(spoken(name, bare)));
 	}
 
 	/** Whether a name has been set. */
 	public boolean set(String name, boolean bare) {
-		return common(name, bare) ? global.containsKey(name) : levels.peek().named.containsKey(name);
+		return common(name, bare) ? global.containsKey(name) : level(name, bare).named.containsKey(name);
+	}
+
+	/**
+	 * The level of a name without marks: that in force, or the nearest one before it whose program has defined it, where the one in force
+	 * knows nothing of that name (subprograms may see what their callers define, as the control is set; from memory).
+	 */
+	private Level level(String name, boolean bare) {
+		Level inForce = levels.peek();
+		if (!bare || inForce.named.containsKey(name) || inForce.defined.contains(name)) {
+			return inForce;
+		}
+		return levels.stream().filter(level -> level.defined.contains(name)).findFirst().orElse(inForce);
 	}
 
 	/**
@@ -137,7 +149,7 @@ public final class Variables {
 
 	/** Sets a named one; {@code bare} without the marks of RS-274. */
 	public void set(String name, boolean bare, Value value) {
-		Map<String, Value> variables = common(name, bare) ? global : levels.peek().named;
+		Map<String, Value> variables = common(name, bare) ? global : level(name, bare).named;
 		if (variables.size() < MOST || variables.containsKey(name)) {
 			changed(!common(name, bare), name.hashCode(), variables.put(name, value), value);
 		}

@@ -6,13 +6,18 @@ import truelead.checker.arithmetic.Value;
 import truelead.grammar.Element;
 
 /** Makes local variables of the letters of a macro call. */
-final class MacroArguments {
+public final class MacroArguments {
 
 	private static final int SECOND_LIST = Words.mask("IJK");
 	/** Local variables of the argument letters A to Z, first list of the usual macro languages; 0 for letters that are no argument. */
 	private static final int[] ARGUMENTS = {1, 2, 3, 7, 8, 9, 0, 11, 4, 5, 6, 0, 13, 0, 0, 0, 17, 18, 19, 20, 21, 22, 23, 24, 25, 26};
 
 	private MacroArguments() {
+	}
+
+	/** The local variable that an argument letter sets, first list; 0 for what is no argument. */
+	public static int variable(char letter) {
+		return letter >= 'A' && letter <= 'Z' ? ARGUMENTS[letter - 'A'] : 0;
 	}
 
 	/** The local variables that the letters of a block set. */

@@ -54,7 +54,7 @@ public final class BlockText {
 		for (char address : addresses.toCharArray()) {
 			for (Element.Word word : block.file().text().block(block.line()).words()) {
 				if (word.address() == address) {
-					return new Location(block.file(), block.line(), word.span());
+					return Location.in(block, word.span());
 				}
 			}
 		}

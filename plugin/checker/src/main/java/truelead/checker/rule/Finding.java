@@ -1,5 +1,6 @@
 package truelead.checker.rule;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -40,6 +41,13 @@ public record Finding(String rule, Severity severity, String message, Location a
 	/** The same finding, as severe as the settings say. */
 	public Finding with(Severity said) {
 		return said == severity ? this : new Finding(rule, said, message, at, related, fixes, evidence, operation, tells, accepted);
+	}
+
+	/** The same finding with more in its message and more places that matter. */
+	Finding saying(String more, List<Related> places) {
+		List<Related> all = new ArrayList<>(related);
+		all.addAll(places);
+		return new Finding(rule, severity, message + more, at, all, fixes, evidence, operation, tells, accepted);
 	}
 
 	/** The same finding for several places: another message, the other places, and the fixes that mend all of them. */

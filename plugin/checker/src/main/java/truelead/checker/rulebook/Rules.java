@@ -16,6 +16,7 @@ import truelead.checker.rule.Finding;
 import truelead.checker.rule.Rule;
 import truelead.checker.rule.RulePage;
 import truelead.checker.rule.RuleSettings;
+import truelead.checker.rule.SaidBy;
 import truelead.checker.rule.Severity;
 import truelead.checker.rule.hole.CountersinkTooSmall;
 import truelead.checker.rule.hole.DeepThread;
@@ -260,8 +261,10 @@ public final class Rules {
 	/** Of all that was found in a work what is told: one finding a cause, with the severities of the settings, in order. */
 	public static List<Finding> told(List<Finding> found, Work work, RuleSettings settings) {
 		List<Finding> findings = new ArrayList<>();
+		SaidBy said = new SaidBy();
 		for (Finding finding : OneACause.fold(AtEveryHole.spread(OneAPlace.merge(Precedence.apply(found)), work), work)) {
-			settings.severityOf(finding.rule(), finding.severity()).ifPresent(severity -> findings.add(finding.with(severity)));
+			settings.severityOf(finding.rule(), finding.severity())
+					.ifPresent(severity -> findings.add(said.named(finding.with(severity))));
 		}
 		findings.sort(Rules::byPlace);
 		return List.copyOf(findings);

@@ -37,4 +37,12 @@ class ComputedProgramsTest {
 		Followed run = Followed.milling("DEF REAL PX[3]", "PX[0]=1", "PX[1]=SET(20,30)", "R[5]=SET(4,6)", "G0 X=PX[0] Y=PX[2] Z=R6");
 		assertThat(run.ends()).containsExactly("1,30,6");
 	}
+
+	/** What the main program has defined is seen in the subprograms that it calls, but for what these define themselves. */
+	@Test
+	void aSubprogramSeesWhatItsCallerDefines() {
+		Followed run = Followed.milling("DEF REAL PX[2]=SET(10,30), QX=5", "DEF INT NR=1", "DRILLS", "G0 Z=QX", "M30", "PROC DRILLS",
+				"DEF REAL QX=7", "G0 X=PX[NR] Y=QX", "QX=8", "NR=0", "G0 X=PX[NR]", "RET");
+		assertThat(run.ends()).containsExactly("30,7,?", "10,7,?", "10,7,5");
+	}
 }

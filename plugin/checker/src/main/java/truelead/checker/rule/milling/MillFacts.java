@@ -141,7 +141,7 @@ final class MillFacts {
 		for (Element.Word word : block.file().text().block(block.line()).words()) {
 			boolean nothing = word.value() instanceof Expression.Number number && number.value() == 0;
 			if ("RIJK".indexOf(word.address()) >= 0 && !nothing) {
-				return new Location(block.file(), block.line(), word.span());
+				return Location.in(block, word.span());
 			}
 		}
 		return word(block, "RIJK");
@@ -151,7 +151,7 @@ final class MillFacts {
 	static Location word(BlockRef block, String address, int code) {
 		for (Element.Word word : block.file().text().block(block.line()).words()) {
 			if (word.address() == address.charAt(0) && word.value() instanceof Expression.Number number && number.value() == code) {
-				return new Location(block.file(), block.line(), word.span());
+				return Location.in(block, word.span());
 			}
 		}
 		return word(block, address);

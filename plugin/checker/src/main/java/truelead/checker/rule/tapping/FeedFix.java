@@ -55,6 +55,11 @@ final class FeedFix {
 				: Optional.empty();
 	}
 
+	/** Whether the word is a plain number, and another operation that shares it needs another value. */
+	static boolean shared(Work work, TapFeed feed, double lead) {
+		return feed.feed().word().filter(WordRef::literal).filter(word -> !FeedWords.of(work).allWant(word, feed.right(lead))).isPresent();
+	}
+
 	/** Adds the right feed to the tapping block. */
 	static Fix add(TapStroke stroke, String word) {
 		return new Fix("Add " + word + " to the tapping block", true, "no feed of this tool is in force that it could take the place of",

@@ -104,7 +104,7 @@ public final class FeedOffPitch extends TappingRule {
 			TapFeed worst = feeds.stream().max(Comparator.comparingDouble(feed -> drift(tapping, feed, lead))).orElseThrow();
 			long places = places(tapping.strokes(), feeds);
 			Optional<AnotherThread> another = another(tapping, worst, thread.get().value());
-			Draft draft = draft(tapping, worst, thread.get(), places, another);
+			Draft draft = draft(tapping, worst, thread.get(), places, another, FeedFix.shared(work, worst, lead));
 			another.ifPresentOrElse(other -> tell(other, draft, tapping, thread.get()),
 					() -> fix(tapping, work, feeds, worst).ifPresent(draft::fix));
 			feeds.stream().filter(feed -> !saidWithCycle(feed)).flatMap(feed -> feed.feed().word().stream()).map(Location::of).distinct()
@@ -175,7 +175,8 @@ public final class FeedOffPitch extends TappingRule {
 				: AnotherThread.of(feed.advance(), drill, called, ToolName.forms(tapping.tool().facts()));
 	}
 
-	private Draft draft(Tapping tapping, TapFeed feed, Fact<ThreadSpec> thread, long places, Optional<AnotherThread> another) {
+	private Draft draft(Tapping tapping, TapFeed feed, Fact<ThreadSpec> thread, long places, Optional<AnotherThread> another,
+			boolean shared) {
 		double lead = thread.value().lead();
 		Figures figures = new Figures(feed.stroke().modal().unit());
 		double drift = drift(tapping, feed, lead);
@@ -194,7 +195,8 @@ public final class FeedOffPitch extends TappingRule {
 				+ (rounded ? "" : MeantSpeed.of(feed, tapping, lead).map(MeantSpeed::said).orElse(""))
 				+ another.flatMap(other -> MeantTool.of(tapping.tool())).map(tool -> tool.said() + ", as H" + tool.number()
 						+ " says, or ").orElse("")
-				+ FeedFix.text(feed, lead) + another.map(other -> other.said("feed", figures)).orElse("");
+				+ FeedFix.text(feed, lead) + (shared ? " for " + tapping.tool().name() + " alone, the word is that of another tap too" : "")
+				+ another.map(other -> other.said("feed", figures)).orElse("");
 		Draft draft = Draft.of(this, severity, feed.feed(), feed.stroke().block(), message)
 				.programmed("feed", feed.said(), feed.feed());
 		if (!feed.perTurn()) {
