@@ -32,7 +32,10 @@ public final class SaidBy {
 
 	/** The finding with the places that say the value of its word, where these are certain. */
 	public Finding named(Finding finding) {
-		Optional<BlockRef> block = finding.severity() == Severity.INFORMATION ? Optional.empty() : finding.at().executed();
+		if (finding.severity() == Severity.INFORMATION || plain(finding.at())) {
+			return finding;
+		}
+		Optional<BlockRef> block = finding.at().executed();
 		List<Location> places = block.map(executed -> places(finding.at(), executed)).orElse(List.of());
 		Optional<BlockRef> call = block.flatMap(BlockRef::caller).filter(caller -> caller.file().equals(finding.at().file()));
 		if (OF_DEPTH.contains(finding.rule())) {
@@ -40,6 +43,17 @@ public final class SaidBy {
 		}
 		return places.isEmpty() ? finding : finding.saying("; see " + words(places, finding.at()),
 				places.stream().map(place -> new Related(place, "says a value of it")).toList());
+	}
+
+	/** Whether a place is a word with a plain number. */
+	private static boolean plain(Location at) {
+		String word = at.file().text().line(at.line());
+		for (int i = at.span().start() + 1; i < Math.min(at.span().end(), word.length()); i++) {
+			if ((word.charAt(i) < '0' || word.charAt(i) > '9') && ".+- ".indexOf(word.charAt(i)) < 0) {
+				return false;
+			}
+		}
+		return true;
 	}
 
 	private List<Location> places(Location at, BlockRef executed) {

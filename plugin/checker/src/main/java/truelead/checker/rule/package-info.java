@@ -3,7 +3,8 @@
  * in the resources beside this package, and one line in {@link truelead.checker.rulebook.Rules#ALL}. Its tests are the samples of its page
  * (form: see the comment of {@code PageSample} among the tests); a test class of its own is written only for what a sample cannot say.
  * Messages take their numbers from {@link truelead.checker.rule.Figures}, fixes their text from {@link truelead.checker.rule.WordText}.
- * Where two rules would explain one number, a {@link truelead.checker.rule.Slip} says which speaks.
+ * A finding at a word that is worked out is told with the lines that say its numbers ({@code SaidBy}, from the text and the calls that led
+ * to it: {@code Location.executed}). Where two rules would explain one number, a {@link truelead.checker.rule.Slip} says which speaks.
  *
  * <p>What is alike is judged once. {@code Strokes.typical} gives the first stroke of each kind: those of a kind differ in place, block and
  * time alone, and in where the block of a cycle said anew has its words, and so do the cuts at their holes ({@code StrokeKinds},
