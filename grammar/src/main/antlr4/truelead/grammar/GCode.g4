@@ -23,12 +23,14 @@ import org.antlr.v4.runtime.misc.Interval;
 	private Token secondBefore;
 	private int openCalls;
 	private boolean assigned;
+	private boolean computed;
 
 	@Override
 	public void emit(Token token) {
 		super.emit(token);
 		secondBefore = before;
 		before = token;
+		computed |= token.getType() == HASH || token.getType() == VARIABLE_NAME || token.getType() == LBRACK;
 		assigned |= token.getType() > 0 && Parentheses.OPENS_VALUES.get(token.getType());
 	}
 
@@ -39,6 +41,7 @@ import org.antlr.v4.runtime.misc.Interval;
 		secondBefore = null;
 		openCalls = 0;
 		assigned = false;
+		computed = false;
 	}
 
 	private boolean opensValue() {
@@ -54,8 +57,7 @@ import org.antlr.v4.runtime.misc.Interval;
 
 	/** Some texts end each block by a star, as paper tapes did; where values are computed a star is a sign that lacks one. */
 	private void star() {
-		String line = _input.getText(Interval.of(0, _input.size() - 1));
-		if (_tokenStartCharIndex > 0 && line.indexOf('#') < 0 && line.indexOf('[') < 0 && line.substring(_input.index()).isBlank()) {
+		if (_tokenStartCharIndex > 0 && !computed && _input.getText(Interval.of(_input.index(), _input.size() - 1)).isBlank()) {
 			setType(REMARK);
 		}
 	}

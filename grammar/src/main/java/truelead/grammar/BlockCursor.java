@@ -93,7 +93,8 @@ public final class BlockCursor {
 	}
 
 	/**
-	 * What a part of a plain block is: the address of a word in upper case; ( or ; for a comment, / for block delete, % for a percent line.
+	 * What a part of a plain block is: the address of a word in upper case; r for {@code CR=}, t for {@code TURN=}, v for
+	 * {@code A3=}; ( or ; for a comment, / for block delete, % for a percent line.
 	 */
 	public char mark(int part) {
 		return reader.mark(part);

@@ -2,6 +2,7 @@ package truelead.grammar;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** One part of a block, in the order written. White space between the parts is not kept here; the block's text has it. */
 public sealed interface Element {
@@ -55,8 +56,20 @@ public sealed interface Element {
 	record Percent(Span span) implements Element {
 	}
 
-	/** A value given to a variable: {@code #1=2.}, {@code #<depth>=[#3-1]}, {@code R1=5}. */
+	/**
+	 * A value given to a variable, {@code #1=2.}, {@code #<depth>=[#3-1]}, {@code R1=5}, or to a word of several letters, {@code CR=8.}.
+	 */
 	record Assignment(Expression target, Expression value, Span span) implements Element {
+
+		private static final Set<String> OF_MOTIONS = Set.of("cr", "turn", "ap", "rp", "ar");
+
+		/**
+		 * Whether it is a word of a motion that has several letters, and no variable: the radius of an arc, its further turns or its angle,
+		 * an angle or a radius about a pole (from memory).
+		 */
+		public boolean ofMotion() {
+			return target instanceof Expression.NamedVariable name && name.bare() && OF_MOTIONS.contains(name.name());
+		}
 	}
 
 	/** {@code GOTO 100}, {@code IF [#1 GT 3] GOTO 100}, {@code GOTOF LABEL}; without a condition it always jumps. */

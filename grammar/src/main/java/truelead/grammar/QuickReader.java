@@ -3,10 +3,11 @@ package truelead.grammar;
 import java.util.List;
 
 /**
- * Reads plain blocks by hand, many times faster than the grammar does: block delete at the start, words with plain numbers, closed comments
- * without brackets in them, a remark behind a semicolon, percent lines. A block with anything else it leaves to the grammar. On every block
- * that it takes it gives what the grammar gives; a property test holds it to that. What it has read stands in arrays until it reads the
- * next block, so that going through a program costs no objects.
+ * Reads plain blocks by hand, many times faster than the grammar does: block delete at the start, words with plain numbers, behind an
+ * equals sign too, {@code CR=}, {@code TURN=} and {@code A3=}, closed comments without brackets in them, a remark behind a semicolon, the
+ * star at the end of a block, percent lines. A block with anything else it leaves to the grammar. On every block that it takes it gives
+ * what the grammar gives; a property test holds it to that. What it has read stands in arrays until it reads the next block, so that going
+ * through a program costs no objects.
  */
 final class QuickReader {
 
@@ -14,6 +15,12 @@ final class QuickReader {
 	static final int LENGTH = 400;
 	/** Up to so many digits a number is exact as a whole number of its last place, and so is the power of ten that divides it. */
 	static final int DIGITS = 15;
+	/** The mark of {@code CR=}, the radius of an arc. */
+	static final char RADIUS = 'r';
+	/** The mark of {@code TURN=}, the turns of an arc beyond its own. */
+	static final char TURNS = 't';
+	/** The mark of {@code A3=}, {@code B3=} and the like: how the tool stands to the part (from memory). */
+	static final char DIRECTION = 'v';
 	static final double[] POWERS = {1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
 
 	private final char[] text;
@@ -21,9 +28,9 @@ final class QuickReader {
 	private int at;
 	private int count;
 	/**
-	 * Each part in one number. From the lowest bit on: the letter of a word in upper case, or the mark that begins another part; of a word,
-	 * the place of its point counted from its end, 0 for no point, 1 for a point without decimals, and of a block delete its level; where
-	 * the part starts; where it ends; of a word, where its number starts.
+	 * Each part in one number. From the lowest bit on: the letter of a word in upper case, the mark of one of several letters, or the mark
+	 * that begins another part; of a word, the place of its point counted from its end, 0 for no point, 1 for a point without decimals, and
+	 * of a block delete its level; where the part starts; where it ends; of a word, where its number starts.
 	 */
 	private final long[] packed;
 	private final double[] values;
@@ -71,7 +78,7 @@ final class QuickReader {
 					return false;
 				}
 			} else {
-				return c == '\n' || c == '\r' || c == ';' && remark(';');
+				return isLineEnd(c) || (c == ';' || c == '*' && count > 0 && isLineEnd(text[at + 1])) && remark(';');
 			}
 		}
 	}
@@ -124,9 +131,17 @@ final class QuickReader {
 		}
 	}
 
-	private boolean word(char address) {
-		int start = at++;
+	private boolean word(char letter) {
+		int start = at;
+		char address = longer(letter);
+		at++;
 		blanks();
+		if (text[at] == '=' && letter != 'O') {
+			at++;
+			blanks();
+		} else if (address != letter) {
+			return false;
+		}
 		int number = at;
 		boolean minus = text[at] == '-';
 		if (minus || text[at] == '+') {
@@ -152,6 +167,32 @@ final class QuickReader {
 		return true;
 	}
 
+	/** The mark of a word of more than one letter, at the last of which it is then; else the letter. */
+	private char longer(char letter) {
+		if (letter <= 'C' && text[at + 1] >= '2' && text[at + 1] <= '7' && !isDigit(text[at + 2]) && equals(at + 2)) {
+			at++;
+			return DIRECTION;
+		}
+		if (letter == 'C' && (text[at + 1] & ~0x20) == 'R') {
+			at++;
+			return RADIUS;
+		}
+		if (letter == 'T' && (text[at + 1] & ~0x20) == 'U' && (text[at + 2] & ~0x20) == 'R' && (text[at + 3] & ~0x20) == 'N') {
+			at += 3;
+			return TURNS;
+		}
+		return letter;
+	}
+
+	/** Whether an equals sign is what stands next from a place on. */
+	private boolean equals(int from) {
+		int next = from;
+		while (text[next] == ' ' || text[next] == '\t') {
+			next++;
+		}
+		return text[next] == '=';
+	}
+
 	private long digits(long before) {
 		long number = before;
 		for (int digit = text[at] - '0'; digit >= 0 && digit <= 9; digit = text[++at] - '0') {
@@ -165,6 +206,10 @@ final class QuickReader {
 		return (text[at] | 0x20) == 'e' && (text[at + 1] == '-' || text[at + 1] == '+');
 	}
 
+	private static boolean isLineEnd(char c) {
+		return c == '\n' || c == '\r';
+	}
+
 	private static boolean isDigit(char c) {
 		return c >= '0' && c <= '9';
 	}
@@ -174,7 +219,10 @@ final class QuickReader {
 		return count;
 	}
 
-	/** The letter of a word in upper case, or the mark that begins another part: bracket, semicolon, slash, percent sign. */
+	/**
+	 * The letter of a word in upper case, {@link #RADIUS}, {@link #TURNS}, {@link #DIRECTION}, or the mark that begins another part:
+	 * bracket, semicolon, slash, percent sign.
+	 */
 	char mark(int part) {
 		return (char) (packed[part] & 0xFF);
 	}
@@ -220,8 +268,20 @@ final class QuickReader {
 					new Span(start + 1, span.end()), true, span);
 			case '/' -> new Element.BlockDelete(point(part), span);
 			case '%' -> new Element.Percent(span);
-			default -> new Element.Word(mark(part), -1,
-					new Expression.Number(values[part], decimals(part), point(part) > 0, new Span(numberStart(part), span.end())), span);
+			case RADIUS -> named("cr", part);
+			case TURNS -> named("turn", part);
+			case DIRECTION -> new Element.Word((char) (line.charAt(start) & ~0x20), line.charAt(start + 1) - '0', number(part), span);
+			default -> new Element.Word(mark(part), -1, number(part), span);
 		};
+	}
+
+	private Element named(String name, int part) {
+		int start = span(part).start();
+		return new Element.Assignment(new Expression.NamedVariable(name, true, new Span(start, start + name.length())), number(part),
+				span(part));
+	}
+
+	private Expression number(int part) {
+		return new Expression.Number(values[part], decimals(part), point(part) > 0, new Span(numberStart(part), span(part).end()));
 	}
 }

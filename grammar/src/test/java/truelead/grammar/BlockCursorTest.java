@@ -13,7 +13,8 @@ import net.jqwik.api.constraints.LongRange;
 class BlockCursorTest {
 
 	private static final List<String> LINES = List.of("X12.345 Y-6.7 Z-.125", "G1 F300", "", "(" + "NOTE ".repeat(70) + ")",
-			"N10 G2 X1 Y2 I5 J0", "#1=5", "(" + "LONG ".repeat(90) + ")", "/2 M98 P8001", "X1 ; behind", "T5 M6 (M8X1.25 TAP)", "%");
+			"N10 G2 X1 Y2 I5 J0", "G3 X5 Y=2 CR=4. TURN=0", "#1=5", "(" + "LONG ".repeat(90) + ")", "/2 M98 P8001",
+			"X1 ; behind", "T5 M6 (M8X1.25 TAP)", "%");
 	private static final List<String> ENDS = List.of("\n", "\r\n", "\r");
 
 	@Property(tries = 100)

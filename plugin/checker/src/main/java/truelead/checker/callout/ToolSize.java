@@ -171,10 +171,18 @@ final class ToolSize {
 				&& parts.get(i + 2) instanceof Part.Word flutes && flutes.meaning() == Meaning.FLUTE;
 		boolean teeth = whole(i) && i + 1 < parts.size() && CutterTeeth.counted(parts.get(i + 1) instanceof Part.Word w ? w.text()
 				: parts.get(i + 1) instanceof Part.Other o ? o.text() : "");
-		return teeth || dash && whole(i) || times(i) || i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o
+		return teeth || dash && whole(i) || times(i) || things(i) || i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Other o
 				&& o.text().equals("%") || i + 1 < parts.size() && parts.get(i + 1) instanceof Part.Word w
 				&& (w.meaning() == Meaning.FLUTE && whole(i) || w.meaning() == Meaning.HOLE || w.meaning() == Meaning.PLACES
 						|| w.meaning() == Meaning.DEG);
+	}
+
+	/** DRILL 3 PORTS, SPOT 4 CORNERS: a whole number before several of something. */
+	private boolean things(int i) {
+		boolean counted = i + 1 < parts.size() && (parts.get(i + 1) instanceof Part.Other o && CountedThings.several(o.text())
+				|| parts.get(i + 1) instanceof Part.Word w && w.meaning() == Meaning.BORE && CountedThings.several(w.text()));
+		return counted && whole(i) && parts.get(i) instanceof Part.Amount a && a.dimension().unit().isEmpty()
+				&& a.dimension().value() > 1 && a.end() - a.start() == Decimals.plain(a.dimension().value(), 0).length();
 	}
 
 	/** DRILL HOLES 4X: a whole number with the sign right behind it, and no other one behind that. */

@@ -120,6 +120,9 @@ final class BlockPrints {
 
 	/** The words in an order of its own: a block that is more than a motion has them in that of the text, and its print is another one. */
 	private void motion(MotionWords words) {
+		if (words.turns()) {
+			return;
+		}
 		long print = EMPTY;
 		print = with(print, 'Z', words.z());
 		print = with(print, 'I', words.i());

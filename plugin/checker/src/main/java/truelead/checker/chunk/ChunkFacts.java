@@ -91,7 +91,7 @@ public final class ChunkFacts {
 		boolean header = false;
 		for (int part = 0; part < block.parts(); part++) {
 			switch (block.mark(part)) {
-				case 'X', 'Y', 'Z', 'I', 'J', 'K', 'F', 'N', 'A', 'B', 'C' -> code = true;
+				case 'X', 'Y', 'Z', 'I', 'J', 'K', 'F', 'N', 'A', 'B', 'C', 'r', 't', 'v' -> code = true;
 				case 'G' -> {
 					code = true;
 					boolean motion = block.number(part) >= 0 && block.number(part) <= 3;

@@ -21,13 +21,14 @@ import truelead.grammar.Expression;
  * @param x          last X word, program units; NaN where none is said
  * @param y          last Y word, program units; the same
  * @param z          last Z word, program units; the same
+ * @param turned     last words of the rotary axes
  * @param entry      what must be true of the place it begins at
  * @param afterRapid what it does where G0 is in force at its beginning
  * @param afterFeed  what it does where G1 is
  * @param feed       the last F word; none or one
  */
-public record Contour(int from, int to, int moves, boolean starts, double gap, int code, double x, double y, double z, Entry entry,
-		Passage afterRapid, Passage afterFeed, List<FeedWord> feed) {
+public record Contour(int from, int to, int moves, boolean starts, double gap, int code, double x, double y, double z, Turned turned,
+		Entry entry, Passage afterRapid, Passage afterFeed, List<FeedWord> feed) {
 
 	/**
 	 * Words whose axis no block before them in the chunk has said, in program units; NaN where nothing depends on the place before.
@@ -37,6 +38,13 @@ public record Contour(int from, int to, int moves, boolean starts, double gap, i
 	 * @param z changes the level where it differs from the place before
 	 */
 	public record Entry(double x, double y, double z) {
+	}
+
+	/** Last words of the rotary axes, degrees; NaN where none is said. */
+	public record Turned(double a, double b, double c) {
+
+		/** No rotary axis is turned. */
+		public static final Turned NONE = new Turned(Double.NaN, Double.NaN, Double.NaN);
 	}
 
 	/**

@@ -3,6 +3,7 @@ package truelead.checker.chunk;
 import java.util.List;
 import truelead.checker.chunk.Contour.Entry;
 import truelead.checker.chunk.Contour.FeedWord;
+import truelead.checker.chunk.Contour.Turned;
 import truelead.grammar.Block;
 import truelead.grammar.Chunk;
 import truelead.grammar.Element;
@@ -80,13 +81,24 @@ final class ContourSum {
 	/** The contour of the lines added, of which there is one at least. */
 	Contour contour() {
 		return new Contour(from, at, moves, lines.codes[from] >= 0, gap, coded < at ? lastCode() : -1, last(lines.x), last(lines.y),
-				last(lines.z), entry, afterRapid.passage(this::feed), afterFeed.passage(this::feed), feed < 0 ? List.of()
+				last(lines.z), turned(), entry, afterRapid.passage(this::feed), afterFeed.passage(this::feed), feed < 0 ? List.of()
 				: List.of(feed(feed)));
 	}
 
 	private Entry entry(Entry before, int line) {
 		return new Entry(lines.kinds[line] == PlainLines.ASIDE_BY_X ? lines.x[line] : before.x(), lines.kinds[line] == PlainLines.ASIDE_BY_Y
 				? lines.y[line] : before.y(), lines.levels[line] == PlainLines.FIRST ? lines.z[line] : before.z());
+	}
+
+	private Turned turned() {
+		if (lines.turned(0) == null && lines.turned(1) == null && lines.turned(2) == null) {
+			return Turned.NONE;
+		}
+		return new Turned(turned(0), turned(1), turned(2));
+	}
+
+	private double turned(int axis) {
+		return lines.turned(axis) == null ? Double.NaN : last(lines.turned(axis));
 	}
 
 	private int lastCode() {

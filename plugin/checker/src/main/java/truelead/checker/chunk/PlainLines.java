@@ -6,8 +6,8 @@ import truelead.grammar.Chunk;
 
 /**
  * What the blocks of a chunk do to the axes, line by line, as {@link PlainReader} has read them from the text alone. A plain one has
- * nothing but N, X, Y, Z, F and one G0 or G1 with plain numbers, and comments, or is an arc of {@link FlatArcs}. Behind another G code none
- * is before a G0, G1, G2 or G3: under a cycle Z is no place to go to.
+ * nothing but N, X, Y, Z, A, B, C, F and one G0 or G1 with plain numbers, and comments, or is an arc of {@link FlatArcs}. Behind another G
+ * code none is before a G0, G1, G2 or G3: under a cycle Z is no place to go to.
  */
 final class PlainLines {
 
@@ -46,6 +46,8 @@ final class PlainLines {
 	final double[] y;
 	final double[] z;
 	final double[] feeds;
+	/** The words of the rotary axes A, B and C, degrees; null for an axis before its first word. */
+	private final double[][] turned = new double[3][];
 	/**
 	 * Most decimals of the X and Y words of a block that has nothing else, and may be a place under a cycle: behind a code that is neither
 	 * G0 nor G1, or before any code; else {@link #NO_PLACE}.
@@ -167,6 +169,22 @@ final class PlainLines {
 			paced = pacedCount == paced.length ? Arrays.copyOf(paced, pacedCount * 2) : paced;
 			paced[pacedCount++] = line;
 		}
+	}
+
+	/** Writes the word of a rotary axis of a line: 0 A, 1 B, 2 C; degrees. */
+	void turn(int line, int axis, double degrees) {
+		if (said(degrees)) {
+			if (turned[axis] == null) {
+				turned[axis] = new double[kinds.length];
+				Arrays.fill(turned[axis], Double.NaN);
+			}
+			turned[axis][line] = degrees;
+		}
+	}
+
+	/** The words of a rotary axis, line by line, degrees, NaN where none is written; null for an axis that is never turned. */
+	double[] turned(int axis) {
+		return turned[axis];
 	}
 
 	/** Whether a line may be a place under a cycle, and then with how many decimals. */

@@ -56,7 +56,11 @@ final class PlainReader {
 			MotionWords words = block.words();
 			lines.write(block.line(), words.x(), words.y(), words.z(), words.feed(), words.code());
 			bare = !said(words.r());
-			take(block.line(), words.i(), words.j(), words.r(), words.decimals());
+			boolean turned = words.turns();
+			for (int axis = 0; turned && axis < 3; axis++) {
+				lines.turn(block.line(), axis, words.turned(axis));
+			}
+			take(block.line(), words.i(), words.j(), words.r(), words.decimals(), turned);
 		} else {
 			parts(block);
 		}
@@ -74,6 +78,7 @@ final class PlainReader {
 		byte code = -1;
 		int decimalsX = 0;
 		int decimalsY = 0;
+		boolean turned = false;
 		boolean plain = block.plain();
 		boolean otherCode = !plain;
 		boolean remarked = plain && block.parts() == 0;
@@ -95,11 +100,16 @@ final class PlainReader {
 					otherCode |= !plain;
 					code = (byte) value;
 				}
+				case 'A', 'B', 'C' -> {
+					turned = true;
+					lines.turn(block.line(), block.mark(part) - 'A', value);
+				}
 				case 'I' -> wordI = value;
 				case 'J' -> wordJ = value;
-				case 'R' -> wordR = value;
+				case 'R', 'r' -> wordR = value;
+				case 't' -> plain = value == 0;
 				case '(', ';' -> remarked = true;
-				case 'N' -> {
+				case 'N', 'v' -> {
 					// moves nothing
 				}
 				default -> plain = false;
@@ -109,7 +119,7 @@ final class PlainReader {
 		lines.write(line, wordX, wordY, wordZ, wordF, code);
 		bare = plain && !remarked && !said(wordR);
 		if (plain) {
-			take(line, wordI, wordJ, wordR, Math.max(decimalsX, decimalsY));
+			take(line, wordI, wordJ, wordR, Math.max(decimalsX, decimalsY), turned);
 		} else {
 			doubt = otherCode || doubt && code < 0;
 			open &= code < 0 && !otherCode;
@@ -120,7 +130,7 @@ final class PlainReader {
 	}
 
 	/** A block with nothing but plain words, the others of them being written. */
-	private void take(int line, double i, double j, double r, int decimals) {
+	private void take(int line, double i, double j, double r, int decimals, boolean turned) {
 		int code = lines.codes[line];
 		if (code >= 0) {
 			doubt = false;
@@ -131,11 +141,11 @@ final class PlainReader {
 		boolean sayY = said(lines.y[line]);
 		boolean sayZ = said(lines.z[line]);
 		boolean bent = said(i) || said(j) || said(r);
-		boolean place = (open || doubt) && !bent && turn == 0 && code < 0 && !sayZ && !said(lines.feeds[line]) && (sayX || sayY);
+		boolean place = (open || doubt) && !turned && !bent && turn == 0 && code < 0 && !sayZ && !said(lines.feeds[line]) && (sayX || sayY);
 		lines.place(line, place, decimals);
-		if (!doubt && turn != 0 && (bent || sayX || sayY || sayZ)) {
+		if (!doubt && !turned && turn != 0 && (bent || sayX || sayY || sayZ)) {
 			arc(line, i, j, r);
-		} else if (!doubt && !bent) {
+		} else if (!doubt && !bent && !(turned && turn != 0)) {
 			straight(line, sayX, sayY, sayZ);
 		} else {
 			otherwise(line);

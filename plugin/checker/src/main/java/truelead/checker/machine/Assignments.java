@@ -20,16 +20,21 @@ final class Assignments {
 	private final Variables variables;
 	private final MachineState state;
 	private final Doubts doubts;
+	private final VariableRows rows;
 
 	Assignments(Flow flow, Variables variables, MachineState state, Doubts doubts) {
 		this.flow = flow;
 		this.variables = variables;
 		this.state = state;
 		this.doubts = doubts;
+		this.rows = new VariableRows(flow);
 	}
 
+	/** Sets the variable of an assignment; words of a motion are none. */
 	void assign(Element.Assignment assignment) {
-		assign(assignment.target(), flow.evaluator().value(assignment.value()));
+		if (!assignment.ofMotion() && !rows.assign(assignment, this)) {
+			assign(assignment.target(), flow.evaluator().value(assignment.value()));
+		}
 	}
 
 	/** Where a condition is not known and only variables would be set, they are not known from here on; true if that is all. */
@@ -73,7 +78,8 @@ final class Assignments {
 		flow.out().notFollowed(flow.block(), why.behind("which variable is set here is not known"), Optional.empty());
 	}
 
-	private void assign(String name, boolean bare, Value value) {
+	/** Sets a named variable. */
+	void assign(String name, boolean bare, Value value) {
 		variables.set(name, bare, value);
 		doubts.set(name, variables.local(name, bare), variables.depth(), why -> variables.set(name, bare, Value.unknown(why)));
 	}

@@ -32,9 +32,7 @@ final class Calls {
 	private final NamedCycles named;
 	private final Returns returns;
 	private final int deepest;
-	private Map<Integer, Value> modalArguments;
-	private CalledPrograms.Callee modalProgram;
-	private CallFrame modalFrame;
+	private final ModalMacros modalMacros;
 
 	Calls(Flow flow, Source main, ProgramFolder folder, MachineState state, Output out) {
 		this.flow = flow;
@@ -45,6 +43,7 @@ final class Calls {
 		this.richer = new RicherCalls(flow, this);
 		this.named = new NamedCycles(flow, state);
 		this.returns = new Returns(flow, out);
+		this.modalMacros = new ModalMacros(flow.frames());
 		this.deepest = (int) state.profile.number(ProfileKey.CALL_DEPTH).orElse(16);
 	}
 
@@ -69,11 +68,10 @@ final class Calls {
 							Optional.of(words.gRef(i)));
 					return true;
 				} else if (meaning == Meaning.MODAL_MACRO_CALL) {
-					modalArguments = MacroArguments.of(words, flow);
-					modalProgram = CalledPrograms.Callee.of(words);
+					modalMacros.on(CalledPrograms.Callee.of(words), MacroArguments.of(words, flow));
 					return true;
 				} else if (meaning == Meaning.MODAL_MACRO_OFF) {
-					modalArguments = null;
+					modalMacros.off();
 				}
 			}
 		}
@@ -82,13 +80,12 @@ final class Calls {
 
 	/** Whether every motion calls a macro or a subprogram. */
 	boolean modal() {
-		return modalArguments != null || richer.modal() || named.modal();
+		return modalMacros.on() || richer.modal() || named.modal();
 	}
 
 	/** All that later blocks depend on. */
 	List<Object> memory() {
-		return List.of(Optional.ofNullable(modalArguments), Optional.ofNullable(modalProgram), flow.frames().contains(modalFrame),
-				richer.memory(), named.memory());
+		return List.of(modalMacros.memory(), richer.memory(), named.memory());
 	}
 
 	/** Drilling and tapping cycles called by name. */
@@ -142,10 +139,10 @@ final class Calls {
 			richer.moved();
 			named.moved();
 		}
-		if (moved && modalArguments != null && !flow.frames().contains(modalFrame)) {
-			Map<Integer, Value> arguments = modalArguments;
-			macro(arguments, modalProgram, 1, Optional.empty());
-			modalFrame = flow.frames().peek();
+		Optional<ModalMacros.Macro> behind = moved ? modalMacros.behindMotion() : Optional.empty();
+		if (behind.isPresent()) {
+			macro(behind.get().arguments(), behind.get().program(), 1, Optional.empty());
+			modalMacros.entered(behind.get(), flow.frames().peek());
 		}
 	}
 

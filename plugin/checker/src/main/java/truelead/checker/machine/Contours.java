@@ -57,6 +57,8 @@ final class Contours {
 		Point to = new Point(Double.isNaN(contour.x()) ? from.x() : contour.x() * mm, Double.isNaN(contour.y()) ? from.y()
 				: contour.y() * mm, Double.isNaN(contour.z()) ? from.z() : contour.z() * mm);
 		state.place.moveTo(to);
+		Contour.Turned turned = contour.turned();
+		state.place.turnTo(state.place.rotary().to(turned.a(), turned.b(), turned.c()));
 		frame.passedTo(base + contour.to());
 		BlockRef last = ref(frame, contour.to() - 1, skippable);
 		boolean levels = passage.levels() || passage.entryLevels() && contour.entry().z() * mm != from.z();

@@ -189,7 +189,8 @@ final class Flow {
 		boolean plain = true;
 		boolean skippable = skippable(frame);
 		for (Element element : elements) {
-			if (!(element instanceof Element.Word) && !(element instanceof Element.Comment)) {
+			if (!(element instanceof Element.Word) && !(element instanceof Element.Comment)
+					&& !(element instanceof Element.Assignment given && given.ofMotion())) {
 				plain = false;
 				skippable |= element instanceof Element.BlockDelete;
 				if (!(element instanceof Element.BlockDelete) && !(element instanceof Element.Percent)) {

@@ -243,7 +243,7 @@ final class Motion {
 				? turning(lead.value() > 0 == (kind == Meaning.SYNCHRONISED_IN), lead.word(), locks) : locks ? state.lockedModal()
 				: state.modal();
 		double resolution = resolution(words);
-		out.step(new Step.Synchronised(words.block(), modal, code, from, to, lead, returns, resolution));
+		out.step(new Step.Synchronised(words.block(), modal, code, from, to, lead, returns, resolution).with(words.computed()));
 		place.moveTo(returns ? from : to);
 	}
 

@@ -143,7 +143,8 @@ final class NamedThreads {
 		steps.step(new Step.Move(flow.block(), modal, true, in, first, 0));
 		for (int i = 0; i < leads.size(); i++) {
 			if (!path.get(i).equals(path.get(i + 1))) {
-				steps.step(new Step.Synchronised(flow.block(), modal, 0, path.get(i), path.get(i + 1), leads.get(i), false, 0, turned));
+				steps.step(new Step.Synchronised(flow.block(), modal, 0, path.get(i), path.get(i + 1), leads.get(i), false, 0, turned,
+						Map.of()));
 			}
 		}
 		steps.step(new Step.Move(flow.block(), modal, true, last, out, 0));

@@ -1,7 +1,10 @@
 package truelead.checker.machine;
 
 import truelead.checker.profile.Meaning;
+import truelead.checker.profile.ProfileKey;
 import truelead.checker.program.BlockRef;
+import truelead.checker.program.Setting;
+import truelead.checker.program.WordRef;
 import truelead.grammar.MotionWords;
 
 /**
@@ -15,21 +18,24 @@ final class PlainMotions {
 	private final MachineState state;
 	private final Output out;
 	private final AsWritten written;
+	/** What a millimetre of an X word is of the place, mm: half of one where X is a diameter. */
+	private final double ofX;
 
 	PlainMotions(MachineState state, Output out) {
 		this.state = state;
 		this.out = out;
 		this.written = new AsWritten(state);
+		this.ofX = state.profile.yes(ProfileKey.DIAMETER) ? 0.5 : 1;
 	}
 
 	/** Whether the profile lets any block be taken so. */
 	boolean possible() {
-		return written.straight() && !state.alone;
+		return (written.straight() || written.turning()) && !state.alone;
 	}
 
 	/** The motion that the words make; NONE where the state or a word asks for a closer look. */
 	Meaning motion(MotionWords words) {
-		if (said(words.feed()) || !written.places()) {
+		if (!(written.turning() ? written.inFrame() : written.places())) {
 			return Meaning.NONE;
 		}
 		Meaning motion = words.code() >= 0 ? MOTIONS[words.code()] : state.motion;
@@ -43,9 +49,16 @@ final class PlainMotions {
 
 	/** Makes it. */
 	void make(Meaning motion, MotionWords words, BlockRef block) {
+		if (said(words.feed())) {
+			state.feed = Setting.of(words.feed(), new WordRef(block, 'F', words.feedSpan(), words.feedDecimals(), true, words.feedText()));
+			state.changed();
+		}
 		double mm = state.unit.mm();
+		if (words.turns()) {
+			state.place.turnTo(state.place.rotary().to(words.turned(0), words.turned(1), words.turned(2)));
+		}
 		Point from = state.place.here();
-		Point to = new Point(said(words.x()) ? words.x() * mm : from.x(), said(words.y()) ? words.y() * mm : from.y(), said(words.z())
+		Point to = new Point(said(words.x()) ? words.x() * mm * ofX : from.x(), said(words.y()) ? words.y() * mm : from.y(), said(words.z())
 				? words.z() * mm : from.z());
 		double resolution = MachineState.resolution(words.decimals(), state.unit);
 		if (motion == Meaning.ARC_CLOCKWISE || motion == Meaning.ARC_COUNTERCLOCKWISE) {

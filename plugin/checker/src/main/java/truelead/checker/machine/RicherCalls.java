@@ -16,12 +16,14 @@ final class RicherCalls {
 
 	private final Flow flow;
 	private final Calls calls;
+	private final VariableRows rows;
 	private Optional<Element.ModalCall> modal = Optional.empty();
 	private Optional<CallFrame> modalFrame = Optional.empty();
 
 	RicherCalls(Flow flow, Calls calls) {
 		this.flow = flow;
 		this.calls = calls;
+		this.rows = new VariableRows(flow);
 	}
 
 	/** Calls the subprogram of that name in this file or beside it; false where there is none. */
@@ -108,6 +110,9 @@ final class RicherCalls {
 	void define(Element.Definition definition) {
 		for (int i = 0; i < definition.variables().size(); i++) {
 			Expression value = definition.values().get(i);
+			if (rows.define(definition.variables().get(i), value)) {
+				continue;
+			}
 			define(definition.variables().get(i), value instanceof Expression.Missing
 					? Value.unknown("it is defined, and nothing has set it") : flow.evaluator().value(value));
 		}

@@ -36,6 +36,12 @@ public record Rotary(double a, double b, double c) {
 		return axis == 0 ? a : axis == 1 ? b : c;
 	}
 
+	/** The same position with those axes turned that are said, in degrees; NaN for the others. */
+	Rotary to(double newA, double newB, double newC) {
+		boolean said = newA == newA || newB == newB || newC == newC;
+		return said ? new Rotary(newA == newA ? newA : a, newB == newB ? newB : b, newC == newC ? newC : c) : this;
+	}
+
 	/** The same position with one axis turned: 0 A, 1 B, 2 C; degrees. */
 	public Rotary with(int axis, double degrees) {
 		return switch (axis) {

@@ -14,7 +14,7 @@ public final class StartAngle {
 
 	/** Whole degrees are written up to this; more are thousandths of a degree, as Q180000. */
 	private static final double WHOLE_DEGREES = 360;
-	private static final String BY_NAME = "SF";
+	static final String BY_NAME = "SF";
 
 	private StartAngle() {
 	}
@@ -37,10 +37,11 @@ public final class StartAngle {
 				|| element instanceof Element.Opaque || element instanceof Element.Statement);
 		Optional<Expression> angle = byName.or(() -> words.stream().filter(word -> word.address() == 'Q' && !minimum)
 				.map(Element.Word::value).findFirst());
-		if (other || angle.isPresent() && !(angle.get() instanceof Expression.Number)) {
+		if (other) {
 			return Double.NaN;
 		}
-		double said = angle.map(value -> ((Expression.Number) value).value()).orElse(0.0);
+		double said = angle.map(value -> value instanceof Expression.Number number ? number.value()
+				: pass.computed().getOrDefault('Q', Double.NaN)).orElse(0.0);
 		return (said > WHOLE_DEGREES ? said / 1000 : said) / WHOLE_DEGREES;
 	}
 

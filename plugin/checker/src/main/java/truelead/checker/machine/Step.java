@@ -1,6 +1,7 @@
 package truelead.checker.machine;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import truelead.checker.chunk.PlaceRun;
 import truelead.checker.program.BlockRef;
@@ -216,13 +217,20 @@ public sealed interface Step {
 	 * @param returns   whether the same block also reverses and comes back (G33.1)
 	 * @param resolution as in {@link Move}
 	 * @param turned    part of a turn by which the pass of a cycle called by name starts later; NaN where words of the block tell it
+	 * @param computed  what the words of the block come to that are expressions, in the program's own unit, by their letters; NaN where
+	 *                  that is not known
 	 */
 	record Synchronised(BlockRef block, Modal modal, int code, Point from, Point to, Setting lead, boolean returns, double resolution,
-			double turned) implements Step {
+			double turned, Map<Character, Double> computed) implements Step {
 
 		/** One of which words of the block tell where it starts; its resolution in mm. */
 		public Synchronised(BlockRef block, Modal modal, int code, Point from, Point to, Setting lead, boolean returns, double resolution) {
-			this(block, modal, code, from, to, lead, returns, resolution, Double.NaN);
+			this(block, modal, code, from, to, lead, returns, resolution, Double.NaN, Map.of());
+		}
+
+		/** The same motion with what its computed words come to, in the program's own unit. */
+		public Synchronised with(Map<Character, Double> values) {
+			return new Synchronised(block, modal, code, from, to, lead, returns, resolution, turned, values);
 		}
 
 		/** G331 and G332, times ten. */

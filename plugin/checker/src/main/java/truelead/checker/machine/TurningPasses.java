@@ -49,7 +49,7 @@ final class TurningPasses {
 		Modal modal = state.modal();
 		out.step(new Step.Move(words.block(), modal, true, from, in, resolution));
 		out.step(threads ? new Step.Synchronised(words.block(), modal, 0, in, to, motion.feedAsLead(words), false, resolution)
-				: new Step.Move(words.block(), modal, false, in, to, resolution));
+				.with(words.computed()) : new Step.Move(words.block(), modal, false, in, to, resolution));
 		out.step(new Step.Move(words.block(), modal, threads, to, away, resolution));
 		out.step(new Step.Move(words.block(), modal, true, away, from, resolution));
 	}
@@ -76,7 +76,7 @@ final class TurningPasses {
 		double resolution = motion.resolution(words);
 		Point in = from.with(0, to.x());
 		out.step(new Step.Move(words.block(), modal, true, from, in, resolution));
-		out.step(new Step.Synchronised(words.block(), modal, 0, in, to, lead, false, resolution));
+		out.step(new Step.Synchronised(words.block(), modal, 0, in, to, lead, false, resolution).with(words.computed()));
 		out.step(new Step.Move(words.block(), modal, true, to, to.with(0, from.x()), resolution));
 		out.step(new Step.Move(words.block(), modal, true, to.with(0, from.x()), from, resolution));
 	}

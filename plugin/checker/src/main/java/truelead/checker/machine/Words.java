@@ -2,7 +2,9 @@ package truelead.checker.machine;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import truelead.checker.arithmetic.Evaluator;
 import truelead.checker.arithmetic.Value;
 import truelead.checker.profile.MachineProfile;
@@ -41,6 +43,8 @@ final class Words {
 	private boolean machineAxes;
 	private boolean pole;
 	private double turns;
+	/** Where the pass of a thread starts, by name, degrees; null where the block does not say it. */
+	private Double startAngle;
 	/** Text in quotation marks or angle brackets; null where there is none. */
 	private String named;
 	private Setting nextTool = Setting.NONE;
@@ -65,6 +69,7 @@ final class Words {
 		machineAxes = false;
 		pole = false;
 		turns = 0;
+		startAngle = null;
 		named = null;
 		nextTool = Setting.NONE;
 		for (Element element : elements) {
@@ -80,13 +85,15 @@ final class Words {
 		}
 	}
 
-	/** Words of more than one letter: the turns of an arc, and its radius, {@code CR=8}. */
+	/** Words of more than one letter: the turns of an arc, its radius, {@code CR=8}, and where a thread starts. */
 	private void load(Element.Assignment given, String name) {
 		if (name.equalsIgnoreCase("TURN")) {
 			turns = evaluator.value(given.value()).number();
 		} else if (name.equalsIgnoreCase("AP") || name.equalsIgnoreCase("RP")) {
 			pole = true;
 			load(new Element.Word(name.equalsIgnoreCase("AP") ? '^' : '@', -1, given.value(), given.span()));
+		} else if (name.equalsIgnoreCase(StartAngle.BY_NAME)) {
+			startAngle = evaluator.value(given.value()).number();
 		} else if (name.equalsIgnoreCase("CR")) {
 			load(new Element.Word('R', -1, given.value(), given.span()));
 		}
@@ -239,6 +246,20 @@ final class Words {
 	/** The value of a word that is there, in program units; NaN where not known. */
 	double value(char address) {
 		return values[address - FIRST];
+	}
+
+	/** What the words come to that are no plain numbers, by their letters, the angle by name as Q; NaN where that is not known. */
+	Map<Character, Double> computed() {
+		Map<Character, Double> computed = new TreeMap<>();
+		if (startAngle != null) {
+			computed.put('Q', startAngle);
+		}
+		for (char letter = 'A'; letter <= 'Z'; letter++) {
+			if (has(letter) && !(written[letter - FIRST].value() instanceof Expression.Number)) {
+				computed.put(letter, value(letter));
+			}
+		}
+		return computed;
 	}
 
 	/** Why the value of a word is not known. */

@@ -10,13 +10,17 @@ import truelead.grammar.Expression;
 /**
  * What the block of a lathe's threading cycle says of its passes: in the form of two blocks P and Q, in that of one K and D, on RS-274
  * lathes K and J (from memory), on the diameter where X is one. A number without a decimal point counts thousandths of a millimetre, in
- * inch programs ten-thousandths of an inch (common practice, no source); K has one.
+ * inch programs ten-thousandths of an inch (common practice, no source); K has one. Of a number that is worked out its size tells which it
+ * is: no thread is ten millimetres deep, or ten thousandths of one.
  *
  * @param height height of the thread, mm on the radius
  * @param first  depth of the first pass, mm on the radius; NaN where it is not said
  * @param letter of the height: P or K; J where both may be on the diameter, and only the one as a part of the other is known
  */
 public record CycleDepth(double height, double first, char letter) {
+
+	/** Numbers that are worked out count least steps from here on, below it whole units. */
+	private static final double DEEPEST = 10;
 
 	/** Whether the height is known, and not only what part of it the first pass takes. */
 	public boolean sized() {
@@ -28,17 +32,17 @@ public record CycleDepth(double height, double first, char letter) {
 		return sized() ? whole - Math.max(height - first, 0) : whole * first / height;
 	}
 
-	/** Empty for a pass that is no such cycle, or whose height is not said by a plain number. */
+	/** Empty for a pass that is no such cycle, or whose height is not known. */
 	public static Optional<CycleDepth> of(Step.Synchronised pass) {
 		Block block = pass.block().file().text().block(pass.block().line());
 		LengthUnit unit = pass.modal().unit();
 		boolean beside = has(block, "J");
-		double oneBlock = mm(block, 'K', unit);
+		double oneBlock = mm(pass, 'K', unit);
 		char letter = Double.isNaN(oneBlock) ? 'P' : 'K';
-		boolean twoBlocks = !Double.isNaN(mm(block, 'Q', unit));
-		double height = letter == 'K' ? oneBlock : twoBlocks ? mm(block, 'P', unit) : Double.NaN;
+		boolean twoBlocks = !Double.isNaN(mm(pass, 'Q', unit));
+		double height = letter == 'K' ? oneBlock : twoBlocks ? mm(pass, 'P', unit) : Double.NaN;
 		return isCycle(pass, block) && height > 0
-				? Optional.of(new CycleDepth(height, mm(block, beside ? 'J' : letter == 'K' ? 'D' : 'Q', unit), beside ? 'J' : letter))
+				? Optional.of(new CycleDepth(height, mm(pass, beside ? 'J' : letter == 'K' ? 'D' : 'Q', unit), beside ? 'J' : letter))
 				: Optional.empty();
 	}
 
@@ -62,13 +66,14 @@ public record CycleDepth(double height, double first, char letter) {
 		return block.words().stream().anyMatch(word -> letters.indexOf(word.address()) >= 0);
 	}
 
-	private static double mm(Block block, char letter, LengthUnit unit) {
-		for (Element.Word word : block.words()) {
+	private static double mm(Step.Synchronised pass, char letter, LengthUnit unit) {
+		double least = unit == LengthUnit.INCH ? 0.0001 : 0.001;
+		for (Element.Word word : pass.block().file().text().block(pass.block().line()).words()) {
 			if (word.address() == letter && word.value() instanceof Expression.Number number) {
-				double least = unit == LengthUnit.INCH ? 0.0001 : 0.001;
 				return Math.abs(number.value()) * unit.mm() * (number.point() || letter == 'K' ? 1 : least);
 			}
 		}
-		return Double.NaN;
+		double computed = Math.abs(pass.computed().getOrDefault(letter, Double.NaN));
+		return computed * unit.mm() * (computed >= DEEPEST && letter != 'K' ? least : 1);
 	}
 }

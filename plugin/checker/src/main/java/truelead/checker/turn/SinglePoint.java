@@ -67,7 +67,7 @@ public record SinglePoint(List<Pass> passes, ToolUse tool, boolean inside, Optio
 		/** The same pass as far as another point. */
 		Pass to(Point end) {
 			Step.Synchronised all = new Step.Synchronised(step.block(), step.modal(), step.code(), step.from(), end, step.lead(),
-					step.returns(), step.resolution(), step.turned());
+					step.returns(), step.resolution(), step.turned(), step.computed());
 			return new Pass(all, begins, infeed, turned, back);
 		}
 

@@ -87,6 +87,18 @@ class ToolWordsTest {
 	}
 
 	@ParameterizedTest
+	@CsvSource({"DRILL 3 PORTS", "DRILL 4 CORNERS", "DRILL 2 BORES", "DRILL 6 LUGS", "SPOT DRILL 4 ROWS"})
+	void aCountOfThingsIsNoDiameter(String comment) {
+		assertThat(tool(comment).diameter()).isEmpty();
+	}
+
+	@ParameterizedTest
+	@CsvSource({"DRILL 3 STAINLESS, 3", "DRILL 3.3 PORTS, 3.3", "DRILL 5 INCHES, 5", "DRILL 8 CARBIDE, 8"})
+	void aSizeBeforeAnotherWordIsADiameter(String comment, double diameter) {
+		assertThat(tool(comment).diameter().orElseThrow().value()).isEqualTo(diameter);
+	}
+
+	@ParameterizedTest
 	@CsvSource({"3.3 HSS, 3.3", "3.3, 3.3", "#30, 0.1285", "1/8, 0.125", "DIA 3.3, 3.3", "D3.3, 3.3", "3.3MM STUB, 3.3",
 			"T4 VHM 10.2, 10.2"})
 	void sizeIsAllThatIsSaid(String comment, double size) {

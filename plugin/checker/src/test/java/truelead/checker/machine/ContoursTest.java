@@ -256,6 +256,7 @@ class ContoursTest {
 				&& contour.block().line() == last.block().line() && Followed.text(moves.get(0).from()).equals(Followed.text(contour.from()))
 				&& Followed.text(last.to()).equals(Followed.text(contour.to()))
 				&& contour.levels() == cuts.stream().anyMatch(move -> Double.compare(move.from().z(), move.to().z()) != 0)
+				&& contour.modal().rotary().equals(last.modal().rotary())
 				&& written(contour.modal().feed()).equals(written(last.modal().feed())) && contour.cutting().isEmpty() == cuts.isEmpty()
 				&& (cuts.isEmpty() || contour.first().line() == cuts.get(0).block().line()) && feeds.getMin() == said.getMin()
 				&& feeds.getMax() == said.getMax();
@@ -303,13 +304,15 @@ class ContoursTest {
 				+ arc.resolution() : step instanceof Step.Stroke stroke ? Followed.text(stroke.place()) + " "
 				+ Followed.number(stroke.bottom()) : "";
 		return step.getClass().getSimpleName() + " " + step.block().line() + " " + what + " "
-				+ Followed.number(step.modal().feed().value());
+				+ Followed.number(step.modal().feed().value()) + " " + step.modal().rotary();
 	}
 
 	/** Long runs of plain moves, with something else in between now and then, and now and then another mode for a while. */
 	private static List<String> random(Random random, int blocks) {
 		String[] others = {"G2 X1. Y1. R5.", "G2", "G3", "G2 X1. Y1. Z-1. R9.", "G3 I2.", "I1. J1.", "F200.", "F150.", "G1 F400. X2.", "M8",
-				"G0 Z5.", "G1 Z-2.", "Z-3. F90.", "(NOTE)", "", "#1=5", "X#1", "G0", "G1", "G28 Z0", "/X7."};
+				"G0 Z5.", "G1 Z-2.", "Z-3. F90.", "(NOTE)", "", "#1=5", "X#1", "G0", "G1", "G28 Z0", "/X7.", "A90.", "G0 B-30. C10.5",
+				"G1 A5. X2.5", "G2 X1. Y3. CR=6. A10.", "X3. Y2. Z-1. I2. TURN=0", "G3 X4. Y1. CR=3. TURN=1",
+				"X3.5 Y2.5 A3=0.1 B3=-0.2 C3=0.97"};
 		String[][] modes = {{"G91", "G90"}, {"G81 X3. Y3. Z-2. R1.", "G80"}, {"G16", "G15"}, {"G18", "G17"}, {"G20", "G21"},
 				{"G52 X5.", "G52 X0"}, {"G55", "G54"}, {"G90.1", "G91.1"}};
 		List<String> lines = new ArrayList<>(List.of("G0 X0 Y0 Z0", "F100"));
@@ -337,8 +340,8 @@ class ContoursTest {
 	private static String arc(Random random) {
 		String code = random.nextInt(4) == 0 ? "" : random.nextBoolean() ? "G2 " : "G3 ";
 		String end = (random.nextInt(5) == 0 ? "" : "X" + number(random)) + (random.nextInt(5) == 0 ? "" : "Y" + number(random));
-		return code + end + (random.nextInt(3) == 0 ? "R" + number(random) : "I" + (random.nextBoolean() ? "-" : "") + number(random) + "J"
-				+ number(random));
+		return code + end + (random.nextInt(3) == 0 ? (random.nextBoolean() ? "R" : " CR=") + number(random)
+				: "I" + (random.nextBoolean() ? "-" : "") + number(random) + "J" + number(random));
 	}
 
 	/** A straight block; now and then an arc, most of them between two known places on a half circle. */
@@ -352,8 +355,8 @@ class ContoursTest {
 					+ radius + ".\nG1 X9." + random.nextInt(9);
 		}
 		StringBuilder line = new StringBuilder(random.nextInt(15) == 0 ? "G" + random.nextInt(2) + " " : "");
-		String[] axes = {"X", "Y", "XY", "XZ", "XYZ", "Z", "ZF", "XF"};
-		for (char axis : axes[Math.min(random.nextInt(60), random.nextInt(8))].toCharArray()) {
+		String[] axes = {"X", "Y", "XY", "XZ", "XYZ", "Z", "ZF", "XF", "XYA", "XYZBC"};
+		for (char axis : axes[Math.min(random.nextInt(60), random.nextInt(10))].toCharArray()) {
 			line.append(axis).append(random.nextInt(5)).append(".5");
 		}
 		return line.toString();

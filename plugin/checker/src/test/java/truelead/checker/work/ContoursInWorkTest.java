@@ -53,8 +53,8 @@ class ContoursInWorkTest {
 	/** All but the numbers of steps, a line each. */
 	private static String kept(Recorder recorder) {
 		List<String> kept = new ArrayList<>();
-		recorder.kept.axisRuns.forEach(run -> kept.add("plunge " + said(run.in()) + run.out().map(ContoursInWorkTest::said).orElse("")
-				+ run.top() + said(run.steps())));
+		recorder.kept.axisRuns.forEach(run -> kept.add("plunge " + run.place().rotary() + said(run.in())
+				+ run.out().map(ContoursInWorkTest::said).orElse("") + run.top() + said(run.steps())));
 		recorder.kept.arcRuns.forEach(run -> kept.add("helix " + said(run.before()) + " /" + said(run.arcs()) + " /" + said(run.after())));
 		recorder.openArcs.forEach(arc -> kept.add("open arc" + said(arc)));
 		recorder.trouble().forEach(trouble -> kept.add("trouble" + said(trouble.step())));
@@ -78,7 +78,8 @@ class ContoursInWorkTest {
 		String[] others = {"G3 X20. Y20. I5. J0", "G3 I5. J0", "G2 X20. Y20. Z-2. I4. J1.", "G3 I3. J0. Z-3.", "G1 Z-5. F100", "G0 Z5.",
 				"G1 Z-2.", "Z3.", "G4 P100", "M8", "M9", "G41 D1 X3. Y3.", "G40 X1. Y1.", "T2 M6 (END MILL)", "G43 H2 Z20.",
 				"G81 X1. Y2. Z-9. R2.", "G80", "G3 X25. Y25. R-5.", "G2 X30. Y1. R1.", "G2 X1. Y1. I1. J0.004", "G1 X20. Y20.", "G0", "G1",
-				"F120.", "F500", "G18", "G17", "#1 = 5"};
+				"F120.", "F500", "G18", "G17", "#1 = 5", "G0 A90.", "B-30. C10.5",
+				"G1 X5. Y5. A30.", "G3 X25. Y25. CR=5. TURN=0", "G3 X25. Y25. Z-9. I5. J0 TURN=2"};
 		List<String> lines = new ArrayList<>(List.of("G0 X0 Y0 Z5.", "G1 Z-1. F300."));
 		for (int part = 0; part < parts; part++) {
 			for (int i = 0, count = 15 + random.nextInt(60); i < count; i++) {
@@ -97,7 +98,7 @@ class ContoursInWorkTest {
 	}
 
 	private static void contour(Random random, List<String> lines) {
-		switch (random.nextInt(13)) {
+		switch (random.nextInt(14)) {
 			case 0 -> {
 				double radius = 0.5 + random.nextInt(30) / 10.0;
 				double begin = random.nextDouble() * 7;
@@ -117,6 +118,8 @@ class ContoursInWorkTest {
 			case 1 -> lines.add(String.format(Locale.ROOT, "Z%.1f", -random.nextInt(4) - 0.5));
 			case 2 -> up(random, lines);
 			case 3 -> lines.add("G1 F" + (200 + 50 * random.nextInt(5)) + ".");
+			case 4 -> lines.add(place(random.nextInt(60), random.nextInt(60) + 0.25) + " A" + random.nextInt(90) + ". C="
+					+ random.nextInt(9));
 			default -> lines.add(place(random.nextInt(60), random.nextInt(60) + 0.25));
 		}
 	}

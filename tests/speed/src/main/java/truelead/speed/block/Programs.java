@@ -4,7 +4,8 @@ import java.util.Locale;
 import java.util.Random;
 
 /**
- * Programs of any length as a CAM system writes them, the same for the same seed: surfacing, pockets, holes drilled and tapped, helices.
+ * Programs of any length as a CAM system writes them, the same for the same seed: surfacing, also with five axes, pockets, paths with words
+ * of several letters, holes drilled and tapped, helices, and a shaft turned down.
  */
 final class Programs {
 
@@ -45,15 +46,78 @@ final class Programs {
 		return program.text.toString();
 	}
 
-	/** A program of a kind: surfacing, pockets, holes, cycles, mills or mixed. */
+	/** Surfacing whose every block turns two rotary axes as well. */
+	private static String axes(int blocks, long seed) {
+		Programs program = new Programs(seed);
+		program.head();
+		program.line("G1 F1200.");
+		for (int i = 0; i < blocks - 22; i++) {
+			program.line("X%.3f Y%.3f Z%.3f A%.3f C%.3f", i % 300 * 0.5, program.random.nextDouble() * 80, -program.random.nextDouble(),
+					program.random.nextDouble() * 60 - 30, program.random.nextDouble() * 360);
+		}
+		program.line("G0 Z25. A0. C0.");
+		program.drill("T2 M6 (DRILL 5.0)", "G81 X0. Y0. Z-18. R2. F60.", 3, 0);
+		program.drill("T3 M6 (M6X1 TAP)", "G84 X0. Y0. Z-12. R4. F500.", 3, 0);
+		program.line("M30");
+		return program.text.toString();
+	}
+
+	/** Rounded paths in words of several letters, flat ones and ramps. */
+	private static String named(int blocks, long seed) {
+		Programs program = new Programs(seed);
+		program.head();
+		while (program.blocks < blocks - 90) {
+			program.rounded();
+		}
+		program.drill("T2 M6 (DRILL 5.0)", "G81 X0. Y0. Z-18. R2. F60.", 3, 0);
+		program.drill("T3 M6 (M6X1 TAP)", "G84 X0. Y0. Z-12. R4. F500.", 3, 0);
+		program.line("M30");
+		return program.text.toString();
+	}
+
+	/** A shaft turned down pass by pass, and its face tapped. */
+	private static String turning(int blocks, long seed) {
+		Programs program = new Programs(seed);
+		program.line("%%");
+		program.line("O1201 (SHAFT)");
+		program.line("G21 G18 G40 G80 G99");
+		program.line("T0101 (ROUGHING)");
+		program.line("G97 S1000 M3");
+		for (int pass = 0; program.blocks < blocks - 20; pass++) {
+			double x = 60 - pass % 500 * 0.05;
+			program.line("G0 X%.2f Z2.", x);
+			program.line("G1 Z%.3f F0.25", -30 - program.random.nextDouble());
+			program.line("X%.2f", x + 1);
+			program.line("G0 Z2.");
+		}
+		program.line("G0 X100. Z50.");
+		program.line("T0303 (DRILL 8.5)");
+		program.line("G97 S800 M3");
+		program.line("G0 X0. Z5.");
+		program.line("G83 Z-28. R-3. Q5000 F0.12");
+		program.line("G80");
+		program.line("T0404 (TAP M10X1.5)");
+		program.line("G97 S300 M3");
+		program.line("G0 X0. Z5.");
+		program.line("G84 Z-20. R0. F1.5");
+		program.line("G80");
+		program.line("G0 X100. Z50.");
+		program.line("M30");
+		return program.text.toString();
+	}
+
+	/** A program of a kind: surfacing, axes, pockets, named, holes, cycles, mills, mixed or turning. */
 	static String of(String kind, int blocks, long seed) {
 		return switch (kind) {
 			case "surfacing" -> surfacing(blocks, seed);
+			case "axes" -> axes(blocks, seed);
 			case "pockets" -> pockets(blocks, seed);
+			case "named" -> named(blocks, seed);
 			case "holes" -> holes(blocks, seed);
 			case "cycles" -> cycles(blocks, seed);
 			case "mills" -> mills(blocks, seed);
 			case "mixed" -> mixed(blocks, seed);
+			case "turning" -> turning(blocks, seed);
 			default -> throw new IllegalArgumentException("no such kind of program: " + kind);
 		};
 	}
@@ -206,6 +270,27 @@ final class Programs {
 			numbered("G1 Z%.3f", 0.5 - 3 * level);
 			numbered("G0 Z25.");
 		}
+	}
+
+	/** Thirty straight moves with a rounded corner behind each, on one level or a little further down each time. */
+	private void rounded() {
+		boolean ramp = random.nextInt(4) == 0;
+		double z = -1;
+		line("G0 X=%.3f Y=%.3f", random.nextDouble() * 9, random.nextDouble() * 9);
+		line("G1 Z=%.3f F800.", z);
+		for (int i = 0; i < 30; i++) {
+			double x = 10 + i * 7 + random.nextInt(1000) / 1000.0;
+			double y = i % 2 * 60 + random.nextInt(1000) / 1000.0;
+			double radius = 1 + random.nextInt(2000) / 1000.0;
+			line("G1 X%.3f Y%.3f", x, y);
+			if (ramp) {
+				z -= 0.05;
+				line("G2 X%.3f Y%.3f Z%.3f I%.3f J0. TURN=0", x + radius, y + radius, z, radius);
+			} else {
+				line("G2 X%.3f Y%.3f CR=%.3f", x + radius, y + radius, radius);
+			}
+		}
+		line("G0 Z25.");
 	}
 
 	/** Half an arc in, four turns up, half an arc out. */

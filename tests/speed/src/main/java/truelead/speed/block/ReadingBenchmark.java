@@ -44,7 +44,7 @@ public class ReadingBenchmark {
 	public int blocks;
 
 	/** Kind of program. */
-	@Param({"surfacing", "pockets", "holes", "cycles", "mills", "mixed"})
+	@Param({"surfacing", "axes", "pockets", "named", "holes", "cycles", "mills", "mixed", "turning"})
 	public String kind;
 
 	private String text;

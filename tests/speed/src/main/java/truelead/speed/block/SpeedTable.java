@@ -22,8 +22,7 @@ public final class SpeedTable {
 
 	/** {@code blocks}, {@code edits} or {@code memory}; then kinds of programs and numbers of blocks, each parted by commas. */
 	public static void main(String[] arguments) throws RunnerException {
-		String[] kinds = arguments.length > 1 ? arguments[1].split(",") : new String[] {"surfacing", "pockets", "holes", "cycles",
-				"mills", "mixed"};
+		String[] kinds = (arguments.length > 1 ? arguments[1] : "surfacing,axes,pockets,named,holes,cycles,mills,mixed,turning").split(",");
 		switch (arguments[0]) {
 			case "blocks" -> blocks(kinds, sizes(arguments, "10000,100000,1000000"));
 			case "edits" -> edits(kinds, sizes(arguments, "10000,100000,1000000"));
