@@ -100,6 +100,13 @@ class WhatToTypeTest {
 		left(PLATE, "T5 M6\n", "", "; a change to T5 before it, or H3");
 	}
 
+	@Test
+	void theNumberIsLeftOutAtTheChange() {
+		Finding finding = only(PLATE.replace("T5 M6", "M6"));
+		assertThat(finding.message()).endsWith("; T5, or H3");
+		assertThat(finding.fixes()).as("T3 is the spot drill's").isEmpty();
+	}
+
 	@ParameterizedTest
 	@CsvSource({"T0505, T1505, 'T0505, or T1515'", "T0505, T0503, T0505"})
 	void aTurretsToolAndItsOffset(String was, String typed, String says) {

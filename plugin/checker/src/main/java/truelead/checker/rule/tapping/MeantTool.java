@@ -26,6 +26,9 @@ import truelead.checker.tool.ToolUse;
  */
 record MeantTool(int number, Slip likelier, boolean lost) {
 
+	/** A T word so many lines above its change is that change's, and none before (a choice of ours). */
+	private static final int NEAR = 2;
+
 	/** Which number is wrong. */
 	enum Slip { TOOL, OFFSET, EITHER }
 
@@ -77,9 +80,14 @@ record MeantTool(int number, Slip likelier, boolean lost) {
 		return lost ? "a change to T" + number + " before it" : "T" + number;
 	}
 
-	/** The tool's number in place of the one that is called; empty where its change is left out, or the number does not stand there. */
+	/**
+	 * The tool's number in place of the one that is called; empty where its change is left out, or the number does not stand there, as
+	 * where the T word of the change before is still in force.
+	 */
 	Optional<Fix> fix(ToolUse tool) {
-		return tool.tool().word().filter(word -> !lost && word.address() == 'T' && word.literal()).map(word -> fix(word,
+		return tool.tool().word().filter(word -> !lost && word.address() == 'T' && word.literal() && tool.change().filter(change ->
+				word.block().above(change) || word.block().sameBlock(change)).filter(change -> change.line() - word.block().line() <= NEAR
+						&& change.line() >= word.block().line()).isPresent()).map(word -> fix(word,
 				pocket(word, number, -1), "see that T" + number + " is the tool that is meant here"));
 	}
 
