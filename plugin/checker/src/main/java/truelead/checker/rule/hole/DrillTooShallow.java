@@ -44,6 +44,8 @@ public final class DrillTooShallow extends HoleRule {
 	private static final double ROOM_NEEDED = 1.25;
 	/** Threads of nuts for spindles: their taps have a lead of many turns and go through (common practice, no source). */
 	private static final Set<ThreadSystem> NUTS = Set.of(ThreadSystem.TR, ThreadSystem.ACME, ThreadSystem.STUB_ACME);
+	/** A drill that goes so little of the tap's depth, to the other side of level 0, has a depth with the wrong sign (a choice of ours). */
+	private static final double FAR_SHORT = 0.25;
 	/** Nobody taps deeper than so many diameters: the depth itself is a slip (common practice, no source). */
 	private static final double DEEPEST = 8;
 	/**
@@ -116,7 +118,12 @@ public final class DrillTooShallow extends HoleRule {
 
 		/** Depth of the full diameter; where nobody says the drill's diameter, with the point of the drill that the thread needs. */
 		double full() {
-			return depth.below(cut.tip()) - cone();
+			return tip() - cone();
+		}
+
+		/** Depth of the end of what made the hole. */
+		double tip() {
+			return depth.below(cut.tip());
 		}
 
 		double cone() {
@@ -141,6 +148,11 @@ public final class DrillTooShallow extends HoleRule {
 			double enough = wall.map(Fact::value)
 					.orElseGet(() -> depth.tip() - LONGEST_LEAD * depth.pitch() - Math.max(BELOW_WALL, BELOW_WALL * depth.pitch()));
 			return full() < Math.min(enough, depth.tip()) - Written.open(cut.resolution()) - 1e-6;
+		}
+
+		/** Whether the tap goes far beyond level 0, and the drill ends before it. */
+		boolean acrossZero() {
+			return depth.stroke().bottom() * cut.tip() < 0 && tip() < FAR_SHORT * depth.tip();
 		}
 
 		/** Free length between the tap's tip and the end of the full diameter, mm. */
@@ -223,15 +235,16 @@ public final class DrillTooShallow extends HoleRule {
 		if (!enters && room.pilot() - room.depth().tip() >= wanted - slack) {
 			return Optional.empty();
 		}
-		if (room.full() < -slack) {
-			return Optional.of(acrossSurface(room));
+		if (room.acrossZero()) {
+			return Optional.of(acrossZero(room));
 		}
 		Figures figures = room.depth().figures();
 		double needed = Math.ceil((room.depth().tip() + wanted + room.cone()) * 10) / 10;
 		String where = inBar ? "the part is cut off from the bar later, the tap goes " : through ? "the tap goes through, "
 				: "the tap goes ";
-		String fact = where + figures.length(room.depth().tip()) + " deep, the hole has its full diameter down to "
-				+ figures.length(room.full()) + ": ";
+		String hole = room.full() < 0 ? "the drill goes " + figures.length(room.tip()) + " with its point and leaves no full diameter"
+				: "the hole has its full diameter down to " + figures.length(room.full());
+		String fact = where + figures.length(room.depth().tip()) + " deep, " + hole + ": ";
 		String cone = room.cone() > 0 ? "the drill's cone" : "the end of the full diameter";
 		// nobody says where the wall ends
 		boolean open = through && !inBar && tapping.wanted().through().filter(Fact::stated).isPresent()
@@ -278,13 +291,13 @@ public final class DrillTooShallow extends HoleRule {
 		return Optional.of(draft);
 	}
 
-	/** The tap and the drill end on either side of the surface: one of the two depths has the wrong sign. */
-	private Draft acrossSurface(Room room) {
+	/** One of the two depths has the wrong sign. */
+	private Draft acrossZero(Room room) {
 		Figures figures = room.depth().figures();
 		char axis = "XYZ".charAt(room.depth().stroke().place().plane().axis());
 		return room.depth().evidence(Draft.of(this, Severity.ERROR, room.depth().depthWord(), room.depth().stroke().block(),
 				"the tap goes to " + axis + figures.coordinate(room.depth().stroke().bottom()) + ", the drill to " + axis
-						+ figures.coordinate(room.cut().tip()) + ": the surface lies between them, and no hole is there where the tap "
+						+ figures.coordinate(room.cut().tip()) + ", on the other side of " + axis + "0: no hole is there where the tap "
 						+ "ends; see the sign of both depths")).related(room.cut().block(), "the drill block");
 	}
 

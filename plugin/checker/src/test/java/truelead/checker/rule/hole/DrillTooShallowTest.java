@@ -45,6 +45,21 @@ class DrillTooShallowTest {
 				.anyMatch(f -> f.rule().equals("drill-too-shallow"));
 	}
 
+	/** The point of 6.8 mm is 2.04 mm long. */
+	@Test
+	void aDrillThatGoesInWithItsPointAloneIsToldByItsDepth() {
+		assertThat(drilled("Z-1.8")).isEqualTo("the tap goes 15 mm deep, the drill goes 1.8 mm with its point and leaves no full diameter: "
+				+ "its end meets the drill's cone at 0.26 mm and the tap breaks; drill to 19.6 mm");
+		assertThat(drilled("Z1.8")).isEqualTo("the tap goes to Z-15, the drill to Z1.8, on the other side of Z0: no hole is there "
+				+ "where the tap ends; see the sign of both depths");
+	}
+
+	private static String drilled(String depth) {
+		return Samples.findings("G21 G90", "T1 M6 (DRILL 6.8)", "S1500 M3", "G81 X0 Y0 " + depth + " R2. F200", "X20.", "G80",
+				"T2 M6 (M8X1.25 TAP)", "S500 M3", "G84 X0 Y0 Z-15. R5. F625", "X20.", "G80").stream()
+				.filter(f -> f.rule().equals("drill-too-shallow")).map(Finding::message).findFirst().orElse("");
+	}
+
 	/** No twist drill of 26.5 runs at 125 m/min: it has inserts, or a point that nobody here knows. */
 	@Test
 	void aLargeDrillThatRunsFastMayEndFlat() {
