@@ -2,13 +2,20 @@ package truelead.checker.rule;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Optional;
+import truelead.checker.program.BlockRef;
 import truelead.checker.program.WordRef;
+import truelead.grammar.Block;
+import truelead.grammar.Expression;
 
 /**
  * A word with another value, as its programmer would write it: same case and space after the letter, a point where the old value had one,
  * no leading zero where the old value had none, no fewer decimals than before.
  */
 public final class WordText {
+
+	/** Places in millimetres that are one: no control has a finer step. */
+	private static final double SAME = 1e-3;
 
 	private WordText() {
 	}
@@ -39,6 +46,18 @@ public final class WordText {
 	public static String fresh(double value, int maxDecimals, boolean point) {
 		String text = Figures.number(value, maxDecimals);
 		return point && !text.contains(".") ? text + "." : text;
+	}
+
+	/**
+	 * The word of a block that says a place as a plain number: not in increments, nor where a shift, a rotation or a scale is in force.
+	 *
+	 * @param place the place, mm
+	 * @param unit  the program's unit, mm
+	 */
+	public static Optional<WordRef> saying(BlockRef block, char address, double place, double unit) {
+		Block read = block.file().text().block(block.line());
+		return read.words().stream().filter(word -> word.address() == address && word.value() instanceof Expression.Number number
+				&& Math.abs(number.value() * unit - place) < SAME).map(word -> WordRef.of(block, word, read.text())).findFirst();
 	}
 
 	private static String number(String old, double value, int decimals, int maxDecimals) {

@@ -27,10 +27,7 @@ final class Programs {
 		while (program.blocks < blocks - 20) {
 			program.pass(Math.min(400, blocks - 20 - program.blocks));
 		}
-		program.drill("T2 M6 (DRILL 5.0)", "G81 X0. Y0. Z-18. R2. F60.", 3, 0);
-		program.drill("T3 M6 (M6X1 TAP)", "G84 X0. Y0. Z-12. R4. F500.", 3, 0);
-		program.line("M30");
-		return program.text.toString();
+		return program.tapped();
 	}
 
 	/** Pockets with round corners, cut ring by ring and level by level in numbered blocks, and a pattern of tapped holes at the end. */
@@ -40,10 +37,15 @@ final class Programs {
 		for (int part = 0; program.blocks < blocks - 90; part++) {
 			program.pocket(part);
 		}
-		program.drill("T2 M6 (DRILL 5.0)", "G81 X0. Y0. Z-18. R2. F60.", 3, 0);
-		program.drill("T3 M6 (M6X1 TAP)", "G84 X0. Y0. Z-12. R4. F500.", 3, 0);
-		program.line("M30");
-		return program.text.toString();
+		return program.tapped();
+	}
+
+	/** Ends with a pattern of tapped holes; the whole text. */
+	private String tapped() {
+		drill("T2 M6 (DRILL 5.0)", "G81 X0. Y0. Z-18. R2. F60.", 3, 0);
+		drill("T3 M6 (M6X1 TAP)", "G84 X0. Y0. Z-12. R4. F500.", 3, 0);
+		line("M30");
+		return text.toString();
 	}
 
 	/** Surfacing whose every block turns two rotary axes as well. */
@@ -56,10 +58,7 @@ final class Programs {
 					program.random.nextDouble() * 60 - 30, program.random.nextDouble() * 360);
 		}
 		program.line("G0 Z25. A0. C0.");
-		program.drill("T2 M6 (DRILL 5.0)", "G81 X0. Y0. Z-18. R2. F60.", 3, 0);
-		program.drill("T3 M6 (M6X1 TAP)", "G84 X0. Y0. Z-12. R4. F500.", 3, 0);
-		program.line("M30");
-		return program.text.toString();
+		return program.tapped();
 	}
 
 	/** Rounded paths in words of several letters, flat ones and ramps. */
@@ -69,10 +68,7 @@ final class Programs {
 		while (program.blocks < blocks - 90) {
 			program.rounded();
 		}
-		program.drill("T2 M6 (DRILL 5.0)", "G81 X0. Y0. Z-18. R2. F60.", 3, 0);
-		program.drill("T3 M6 (M6X1 TAP)", "G84 X0. Y0. Z-12. R4. F500.", 3, 0);
-		program.line("M30");
-		return program.text.toString();
+		return program.tapped();
 	}
 
 	/** A shaft turned down pass by pass, and its face tapped. */

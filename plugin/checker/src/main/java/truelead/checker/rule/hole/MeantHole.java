@@ -6,13 +6,11 @@ import java.util.Optional;
 import java.util.Set;
 import truelead.checker.hole.Hole;
 import truelead.checker.hole.Place;
-import truelead.checker.program.WordRef;
 import truelead.checker.rule.Draft;
-import truelead.checker.rule.Figures;
 import truelead.checker.rule.Fix;
+import truelead.checker.rule.WordText;
 import truelead.checker.work.ThreadingOperation;
 import truelead.checker.work.Work;
-import truelead.grammar.Block;
 
 /**
  * The hole that a tap was meant for where it goes to a place without one: it is made with the others of the operation, nothing threads it,
@@ -22,10 +20,10 @@ import truelead.grammar.Block;
  * @param hole     the hole
  * @param likelier whose place is the slip more likely
  */
-record MeantHole(Visit visit, Hole hole, Slip likelier) {
+record MeantHole(Visit visit, Hole hole, Culprit likelier) {
 
 	/** Whose place is wrong. */
-	enum Slip { TAP, DRILL, EITHER }
+	enum Culprit { TAP, DRILL, EITHER }
 
 	/** Places without a hole, and operations of a program, in which the hole is looked for (a choice of ours). */
 	private static final int FEW = 50;
@@ -59,15 +57,15 @@ record MeantHole(Visit visit, Hole hole, Slip likelier) {
 	 * Several tools agree on the place of the hole, or its numbers are those of other holes, in a row with them or on the other side of
 	 * zero, and the tap's are not: then the tap is wrong; or the other way round.
 	 */
-	private static Slip likelier(ThreadingOperation operation, Hole hole, Place tapped, Work work) {
+	private static Culprit likelier(ThreadingOperation operation, Hole hole, Place tapped, Work work) {
 		if (hole.cuts().stream().map(cut -> cut.tool().index()).distinct().count() > 1) {
-			return Slip.TAP;
+			return Culprit.TAP;
 		}
 		List<Place> others = work.group(operation).stream().flatMap(one -> Visits.of(one, work).stream())
 				.map(visit -> visit.hole().place()).filter(place -> !place.equals(tapped)).toList();
 		int drilled = inRows(hole.place(), others);
 		int threaded = inRows(tapped, others);
-		return drilled == threaded ? Slip.EITHER : drilled > threaded ? Slip.TAP : Slip.DRILL;
+		return drilled == threaded ? Culprit.EITHER : drilled > threaded ? Culprit.TAP : Culprit.DRILL;
 	}
 
 	/** How many of a place's two numbers are those of another place, but for their signs. */
@@ -93,7 +91,7 @@ record MeantHole(Visit visit, Hole hole, Slip likelier) {
 	/** The place of the hole in the block, where one word alone of it is another number; empty where that is computed or shifted. */
 	Optional<Fix> fix() {
 		Place place = visit.hole().place();
-		if (likelier != Slip.TAP || !inLine(hole.place(), place)) {
+		if (likelier != Culprit.TAP || !inLine(hole.place(), place)) {
 			return Optional.empty();
 		}
 		boolean first = Math.abs(hole.place().u() - place.u()) > SAME;
@@ -101,11 +99,7 @@ record MeantHole(Visit visit, Hole hole, Slip likelier) {
 		double unit = visit.modal().unit().mm();
 		double typed = first ? place.u() : place.v();
 		double meant = first ? hole.place().u() : hole.place().v();
-		Block block = visit.block().file().text().block(visit.block().line());
-		return block.words().stream().filter(word -> word.address() == address && word.literal())
-				.map(word -> WordRef.of(visit.block(), word, block.text()))
-				.filter(word -> Math.abs(Double.parseDouble(Figures.tight(word.written()).substring(1)) * unit - typed) < SAME)
-				.findFirst().flatMap(word -> Draft.change(word, meant / unit, 4, false,
+		return WordText.saying(visit.block(), address, typed, unit).flatMap(word -> Draft.change(word, meant / unit, 4, false,
 						"see that the tap is meant for the hole that nothing threads"));
 	}
 }

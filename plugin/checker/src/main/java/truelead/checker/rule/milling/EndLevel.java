@@ -7,7 +7,6 @@ import truelead.checker.rule.Draft;
 import truelead.checker.rule.Figures;
 import truelead.checker.rule.Fix;
 import truelead.checker.rule.WordText;
-import truelead.grammar.Block;
 
 /**
  * The word that says at what level an arc ends, where it is a plain number of the level itself, so that another level can be typed in its
@@ -18,7 +17,6 @@ import truelead.grammar.Block;
  */
 record EndLevel(WordRef word, double unit) {
 
-	private static final double SAME = 1e-6;
 	/** Decimals that a level needs at most, in mm and in inches. */
 	private static final int MM = 3;
 	private static final int INCH = 4;
@@ -27,11 +25,8 @@ record EndLevel(WordRef word, double unit) {
 	static Optional<EndLevel> of(Step.Arc arc, int axis) {
 		double unit = arc.modal().unit().mm();
 		char letter = MillFacts.axisLetter(axis).charAt(0);
-		Block block = arc.block().file().text().block(arc.block().line());
-		return arc.inChords() ? Optional.empty() : block.words().stream().filter(word -> word.address() == letter && word.literal())
-				.map(word -> WordRef.of(arc.block(), word, block.text()))
-				.filter(word -> Math.abs(Double.parseDouble(Figures.tight(word.written()).substring(1)) * unit - arc.to().along(axis))
-						< SAME).findFirst().map(word -> new EndLevel(word, unit));
+		return arc.inChords() ? Optional.empty() : WordText.saying(arc.block(), letter, arc.to().along(axis), unit)
+				.map(word -> new EndLevel(word, unit));
 	}
 
 	/** The word with another level in mm: {@code Z-16.125}. */

@@ -29,6 +29,11 @@ import truelead.checker.work.Work;
  */
 public final class InchMetricMixup extends TappingRule {
 
+	/**
+	 * A tenth of a depth that is up to so many times the hole's is that of a point typed wrong: taps seldom go down to two fifths of their
+	 * holes (a choice of ours).
+	 */
+	private static final double POINT = 1.3;
 	private static final double INCH = LengthUnit.INCH.mm();
 
 	public InchMetricMixup() {
@@ -133,12 +138,6 @@ public final class InchMetricMixup extends TappingRule {
 		FeedFix.of(tapping, work, feeds, lead).ifPresent(draft::fix);
 		return draft;
 	}
-
-	/**
-	 * A tenth of a depth that is up to so many times the hole's is that of a point typed wrong: taps seldom go down to two fifths of their
-	 * holes (a choice of ours).
-	 */
-	private static final double POINT = 1.3;
 
 	/** A depth more than ten times what is called out or drilled, or less than a tenth, that is near it in the other unit. */
 	private Optional<Draft> depth(Tapping tapping, TapStroke stroke) {

@@ -316,7 +316,7 @@ public final class LengthOffsetMissing implements Rule {
 		}
 		String said = own.word().map(Figures::written).orElse("H" + Figures.number(own.value(), 0));
 		int number = own.value() == Math.rint(own.value()) ? (int) own.value() - offsets.ahead() : 0;
-		MeantTool meant = offsets.otherwise().size() > 1 ? new MeantTool(number, MeantTool.Slip.OFFSET, false)
+		MeantTool meant = offsets.otherwise().size() > 1 ? new MeantTool(number, MeantTool.Culprit.OFFSET, false)
 				: MeantTool.of(tool, number, offsets.called(), offsets.own(), noOther(offsets.unlisted(), tool));
 		boolean turret = own.word().filter(word -> word.address() == 'T').isPresent();
 		String offset = turret ? MeantTool.pocket(own.word().get(), tool.number(), right) : "H" + right;
@@ -328,13 +328,13 @@ public final class LengthOffsetMissing implements Rule {
 					case TOOL -> other + ", or " + offset;
 					case EITHER -> offset + ", or " + other;
 				}).programmed("length offset", said, own).from("tool", tool.name(), "programmed");
-		if (meant.likelier() == MeantTool.Slip.TOOL) {
+		if (meant.likelier() == MeantTool.Culprit.TOOL) {
 			draft.tells(Slip.OTHER_TOOL);
 		} else {
 			own.word().filter(WordRef::literal).map(word -> MeantTool.fix(word, turret ? offset : WordText.rewrite(word, right, 0),
 					"see that the offset table holds this tool's length there")).ifPresent(draft::fix);
 		}
-		if (meant.likelier() != MeantTool.Slip.OFFSET) {
+		if (meant.likelier() != MeantTool.Culprit.OFFSET) {
 			(turret ? own.word().filter(WordRef::literal).map(word -> MeantTool.fix(word, other,
 					"see that T" + number + " is the tool that is meant here")) : meant.fix(tool)).ifPresent(draft::fix);
 		}

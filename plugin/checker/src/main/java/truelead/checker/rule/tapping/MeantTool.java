@@ -24,13 +24,13 @@ import truelead.checker.tool.ToolUse;
  * @param likelier what is the slip more likely
  * @param lost     whether the tool ran with its own offset before: its change to the other one is left out
  */
-record MeantTool(int number, Slip likelier, boolean lost) {
+record MeantTool(int number, Culprit likelier, boolean lost) {
 
 	/** A T word so many lines above its change is that change's, and none before (a choice of ours). */
 	private static final int NEAR = 2;
 
 	/** Which number is wrong. */
-	enum Slip { TOOL, OFFSET, EITHER }
+	enum Culprit { TOOL, OFFSET, EITHER }
 
 	/**
 	 * Which of the two is the slip.
@@ -45,12 +45,22 @@ record MeantTool(int number, Slip likelier, boolean lost) {
 				&& Math.round(tool.summary().lengthOffsets().get(0).value()) == tool.number();
 		boolean elsewhere = own.contains(tool.number());
 		if (called.contains(number)) {
-			return new MeantTool(number, elsewhere ? Slip.EITHER : Slip.OFFSET, lost);
+			return new MeantTool(number, elsewhere ? Culprit.EITHER : Culprit.OFFSET, lost);
 		}
 		boolean next = isNext(number, tool, called, elsewhere);
 		boolean ownIsNext = isNext(tool.number(), tool, called, elsewhere);
-		Slip likelier = number <= 0 ? Slip.OFFSET : lost || elsewhere && next || listed && !listed(tool) ? Slip.TOOL
-				: elsewhere ? Slip.EITHER : listed(tool) ? Slip.OFFSET : next == ownIsNext ? Slip.EITHER : next ? Slip.TOOL : Slip.OFFSET;
+		Culprit likelier;
+		if (number <= 0) {
+			likelier = Culprit.OFFSET;
+		} else if (lost || elsewhere && next || listed && !listed(tool)) {
+			likelier = Culprit.TOOL;
+		} else if (elsewhere) {
+			likelier = Culprit.EITHER;
+		} else if (listed(tool)) {
+			likelier = Culprit.OFFSET;
+		} else {
+			likelier = next == ownIsNext ? Culprit.EITHER : next ? Culprit.TOOL : Culprit.OFFSET;
+		}
 		return new MeantTool(number, likelier, lost);
 	}
 
@@ -64,7 +74,7 @@ record MeantTool(int number, Slip likelier, boolean lost) {
 		List<Setting> offsets = tool.summary().lengthOffsets();
 		return offsets.stream().filter(h -> h.known() && h.value() > 0 && tool.number() > 0 && h.value() != tool.number())
 				.filter(h -> h.word().filter(word -> tool.change().filter(word.block()::above).isPresent()).isEmpty()).findFirst()
-				.map(h -> new MeantTool((int) Math.round(h.value()), Slip.TOOL, offsets.stream()
+				.map(h -> new MeantTool((int) Math.round(h.value()), Culprit.TOOL, offsets.stream()
 						.anyMatch(own -> own.value() == tool.number())));
 	}
 
